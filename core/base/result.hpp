@@ -53,3 +53,19 @@ template <class T>
 }
 
 }  // namespace spile::inline base
+
+/// Leave the calling function with the error of `expression`, a Result<void>, if it failed.
+#define SPILE_TRY(expression)                              \
+    do {                                                   \
+        if (auto spileTried = (expression); !spileTried) { \
+            return ::spile::passOn(spileTried);            \
+        }                                                  \
+    } while (false)
+
+/// Name the value of `expression`, a Result, `name`; or leave the function with its error.
+#define SPILE_ASSIGN(name, expression)       \
+    auto name##Tried = (expression);         \
+    if (!name##Tried) {                      \
+        return ::spile::passOn(name##Tried); \
+    }                                        \
+    auto& name = *name##Tried  // NOLINT(bugprone-macro-parentheses): a declared name

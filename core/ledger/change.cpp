@@ -1,0 +1,122 @@
+#include "core/base/sha256.hpp"
+#include "core/ledger/ledger.hpp"
+
+#include <algorithm>
+
+namespace spile::ledger {
+
+namespace {
+
+/// The write-ahead log is moved into the file when it has grown past this many pages (4 MiB).
+constexpr int logPagesMax = 1024;
+
+Result<void> checkLimits(const NewEntry& entry, ByteView body)
+{
+    if (body.size() > bodyBytesMax) {
+        return fail(ErrorCode::TooLarge, entry.kind, std::to_string(body.size()),
+                    std::to_string(bodyBytesMax));
+    }
+    if (entry.photos.size() > photosMax || entry.overwrites.size() > overwritesMax) {
+        return fail(ErrorCode::OutOfRange, entry.kind, "too many photos or overwritten entries");
+    }
+    return {};
+}
+
+}  // namespace
+
+Change::~Change()
+{
+    if (transaction_) {
+        transaction_.reset();  // rolls back
+        ledger_->chains_.forget();
+    }
+}
+
+Database& Change::database() { return ledger_->database_; }
+Chains& Change::chains() { return ledger_->chains_; }
+
+Result<EntryId> Change::append(NewEntry made, std::optional<Group> group)
+{
+    const Bytes body = encodeFields(made.fields);
+    SPILE_TRY(checkLimits(made, body));
+    const Outside& outside = ledger_->outside_;
+    SPILE_ASSIGN(head, chains().headOf(ledger_->device_));
+    Entry core;
+    core.cellar = ledger_->cellar_.id;
+    core.device = ledger_->device_;
+    core.seq = head ? head->seq + 1 : 1;
+    core.previous = head ? head->id : EntryId();
+    const Instant wall = outside.clock.now();
+    SPILE_ASSIGN(latest, ledger_->latestRecorded());
+    core.recorded = std::max(wall, latest);
+    if (core.recorded != wall) {
+        core.wall = wall;
+    }
+    core.boot = outside.clock.bootId();
+    core.sinceBoot = outside.clock.sinceBoot();
+    core.at = made.at;
+    core.group = group;
+    core.kind = std::move(made.kind);
+    core.subject = made.subject;
+    core.overwrites = std::move(made.overwrites);
+    core.target = made.target;
+    core.photos = std::move(made.photos);
+    core.bodyHash = sha256(body);
+    core.bodyBytes = static_cast<std::uint32_t>(body.size());
+
+    VerifiedEntry entry{signEntry(core, body, *ledger_->key_), {}, core};
+    entry.id = entry.entry.id();
+    SPILE_TRY(chains().appendOwn(entry));
+    ledger_->latestRecorded_ = core.recorded;
+    return entry.id;
+}
+
+Result<EntryId> Change::record(NewEntry entry) { return append(std::move(entry), std::nullopt); }
+
+Result<std::vector<EntryId>> Change::recordGroup(std::vector<NewEntry> entries)
+{
+    std::vector<EntryId> ids;
+    const auto count = static_cast<std::uint32_t>(entries.size());
+    for (NewEntry& entry : entries) {
+        const auto index = static_cast<std::uint32_t>(ids.size());
+        SPILE_ASSIGN(id, append(std::move(entry),
+                                count > 1 ? std::optional(Group{index, count}) : std::nullopt));
+        ids.push_back(id);
+    }
+    return ids;
+}
+
+Result<void> Change::commit()
+{
+    SPILE_TRY(chains().settle());
+    SPILE_TRY(transaction_->commit());
+    transaction_.reset();
+    return ledger_->database_.checkpoint(logPagesMax);
+}
+
+Result<Change> Ledger::change()
+{
+    SPILE_ASSIGN(transaction, Transaction::begin(database_));
+    return Change(*this, std::move(transaction));
+}
+
+// The clock of this device may have been set back since its last entry; its recorded times are not.
+Result<Instant> Ledger::latestRecorded()
+{
+    if (latestRecorded_) {
+        return *latestRecorded_;
+    }
+    SPILE_ASSIGN(
+        core, database_.first([](const Row& row) { return decodeCore(row.blob(0)); },
+                              "SELECT core FROM entry JOIN device_chain USING(d) WHERE device = ? "
+                              "ORDER BY seq DESC LIMIT 1",
+                              device_));
+    if (!core) {
+        return Instant::min();
+    }
+    SPILE_TRY(*core);
+    latestRecorded_ = (**core).recorded;
+    return *latestRecorded_;
+}
+
+}  // namespace spile::ledger

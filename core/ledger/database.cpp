@@ -1,0 +1,301 @@
+#include "core/ledger/database.hpp"
+
+#include <array>
+#include <sqlite3.h>
+#include <utility>
+
+namespace spile::ledger {
+
+bool Row::isNull(int column) const
+{
+    return sqlite3_column_type(statement_, column) == SQLITE_NULL;
+}
+std::int64_t Row::integer(int column) const { return sqlite3_column_int64(statement_, column); }
+int Row::columns() const { return sqlite3_column_count(statement_); }
+
+std::string Row::text(int column) const { return std::string(asText(blob(column))); }
+
+ByteView Row::blob(int column) const
+{
+    const auto* data = static_cast<const std::uint8_t*>(sqlite3_column_blob(statement_, column));
+    return {data, static_cast<std::size_t>(sqlite3_column_bytes(statement_, column))};
+}
+
+std::optional<std::int64_t> Row::integerIfAny(int column) const
+{
+    return isNull(column) ? std::nullopt : std::optional(integer(column));
+}
+
+std::optional<std::string> Row::textIfAny(int column) const
+{
+    return isNull(column) ? std::nullopt : std::optional(text(column));
+}
+
+namespace {
+
+// One setting a line; SCHEMA.md says why each.
+constexpr const char* settings =
+    "PRAGMA foreign_keys=ON;"
+    "PRAGMA trusted_schema=OFF;"
+    "PRAGMA cell_size_check=ON;"
+    "PRAGMA mmap_size=0;"
+    "PRAGMA temp_store=MEMORY;"
+    "PRAGMA busy_timeout=5000;";
+constexpr const char* writeSettings =
+    "PRAGMA page_size=4096;"
+    "PRAGMA journal_mode=WAL;"
+    "PRAGMA synchronous=FULL;"
+    "PRAGMA fullfsync=ON;"
+    "PRAGMA checkpoint_fullfsync=ON;"
+    "PRAGMA wal_autocheckpoint=0;"
+    "PRAGMA journal_size_limit=16777216;";
+constexpr const char* readSettings = "PRAGMA query_only=OFF;";  // the open mode protects the file
+
+void harden(sqlite3* handle)
+{
+    int ignored = 0;
+    sqlite3_db_config(handle, SQLITE_DBCONFIG_DEFENSIVE, 1, &ignored);
+    sqlite3_db_config(handle, SQLITE_DBCONFIG_DQS_DML, 0, &ignored);
+    sqlite3_db_config(handle, SQLITE_DBCONFIG_DQS_DDL, 0, &ignored);
+    sqlite3_db_config(handle, SQLITE_DBCONFIG_ENABLE_LOAD_EXTENSION, 0, &ignored);
+    sqlite3_db_config(handle, SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, &ignored);
+    sqlite3_extended_result_codes(handle, 1);
+}
+
+ErrorCode codeOf(int sqliteCode)
+{
+    switch (sqliteCode & 0xff) {
+        case SQLITE_FULL:
+            return ErrorCode::StorageFull;
+        case SQLITE_CORRUPT:
+        case SQLITE_NOTADB:
+            return ErrorCode::Damaged;
+        case SQLITE_BUSY:
+            return ErrorCode::Locked;
+        default:
+            return ErrorCode::Storage;
+    }
+}
+
+bool breaksConnection(int sqliteCode)
+{
+    const int primary = sqliteCode & 0xff;
+    return primary == SQLITE_IOERR || primary == SQLITE_CORRUPT || primary == SQLITE_FULL ||
+           primary == SQLITE_NOTADB;
+}
+
+int bindOne(sqlite3_stmt* statement, int place, const Bound& value)
+{
+    switch (value.type) {
+        case Bound::Type::Integer:
+            return sqlite3_bind_int64(statement, place, value.integer);
+        case Bound::Type::Text:
+            return sqlite3_bind_text64(statement, place, value.text.data(), value.text.size(),
+                                       SQLITE_STATIC, SQLITE_UTF8);
+        case Bound::Type::Blob:
+            // An empty blob must not be bound as a null pointer, which SQLite reads as NULL.
+            return sqlite3_bind_blob64(statement, place,
+                                       value.text.empty() ? "" : value.text.data(),
+                                       value.text.size(), SQLITE_STATIC);
+        case Bound::Type::Null:
+            break;
+    }
+    return sqlite3_bind_null(statement, place);
+}
+
+}  // namespace
+
+Result<Database> Database::open(const std::string& file, Mode mode, const std::string& vfs)
+{
+    const int flags =
+        mode == Mode::Write ? SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE : SQLITE_OPEN_READONLY;
+    sqlite3* handle = nullptr;
+    const int opened =
+        sqlite3_open_v2(file.c_str(), &handle, flags, vfs.empty() ? nullptr : vfs.c_str());
+    Database database(handle);
+    if (opened != SQLITE_OK) {
+        return fail(codeOf(opened), file, sqlite3_errstr(opened));
+    }
+    harden(handle);
+    SPILE_TRY(database.run(settings));
+    SPILE_TRY(database.run(mode == Mode::Write ? writeSettings : readSettings));
+    return database;
+}
+
+Database::Database(Database&& other) noexcept
+    : handle_(std::exchange(other.handle_, nullptr)),
+      broken_(other.broken_),
+      logPages_(other.logPages_),
+      statements_(std::move(other.statements_))
+{
+    other.statements_.clear();
+}
+
+Database& Database::operator=(Database&& other) noexcept
+{
+    if (this != &other) {
+        close();
+        handle_ = std::exchange(other.handle_, nullptr);
+        broken_ = other.broken_;
+        logPages_ = other.logPages_;
+        statements_ = std::move(other.statements_);
+        other.statements_.clear();
+    }
+    return *this;
+}
+
+Database::~Database() { close(); }
+
+void Database::close()
+{
+    if (handle_ == nullptr || broken_) {
+        return;  // a broken connection is left open on purpose: closing it could write
+    }
+    for (const auto& [sql, statement] : statements_) {
+        sqlite3_finalize(statement);
+    }
+    sqlite3_close(handle_);
+    handle_ = nullptr;
+}
+
+Error Database::errorNow(int code)
+{
+    if (breaksConnection(code)) {
+        broken_ = true;
+    }
+    return Error{codeOf(code), "ledger.db", sqlite3_errmsg(handle_), {}};
+}
+
+Result<void> Database::run(const std::string& script)
+{
+    if (broken_) {
+        return fail(ErrorCode::Storage, "ledger.db", "an earlier write failed",
+                    "start the program again");
+    }
+    const int code = sqlite3_exec(handle_, script.c_str(), nullptr, nullptr, nullptr);
+    if (code != SQLITE_OK) {
+        return tl::unexpected(errorNow(code));
+    }
+    return {};
+}
+
+Result<sqlite3_stmt*> Database::prepared(std::string_view sql)
+{
+    if (broken_) {
+        return fail(ErrorCode::Storage, "ledger.db", "an earlier write failed",
+                    "start the program again");
+    }
+    const auto known = statements_.find(sql);
+    if (known != statements_.end()) {
+        return known->second;
+    }
+    sqlite3_stmt* statement = nullptr;
+    const int code = sqlite3_prepare_v3(handle_, sql.data(), static_cast<int>(sql.size()),
+                                        SQLITE_PREPARE_PERSISTENT, &statement, nullptr);
+    if (code != SQLITE_OK) {
+        return tl::unexpected(errorNow(code));
+    }
+    statements_.emplace(sql, statement);
+    return statement;
+}
+
+Result<void> Database::eachBound(const std::function<Result<void>(const Row&)>& use,
+                                 std::string_view sql, std::span<const Bound> values)
+{
+    SPILE_ASSIGN(statement, prepared(sql));
+    // A statement that is running already (a query inside its own rows) gets a twin for this call.
+    sqlite3_stmt* running = statement;
+    const bool twin = sqlite3_stmt_busy(statement) != 0;
+    if (twin && sqlite3_prepare_v3(handle_, sql.data(), static_cast<int>(sql.size()), 0, &running,
+                                   nullptr) != SQLITE_OK) {
+        return tl::unexpected(errorNow(sqlite3_errcode(handle_)));
+    }
+    const auto finish = [&] { return twin ? sqlite3_finalize(running) : sqlite3_reset(running); };
+    int place = 0;
+    for (const Bound& value : values) {
+        if (bindOne(running, ++place, value) != SQLITE_OK) {
+            Error error = errorNow(sqlite3_errcode(handle_));
+            finish();
+            return tl::unexpected(std::move(error));
+        }
+    }
+    for (;;) {
+        const int code = sqlite3_step(running);
+        if (code == SQLITE_ROW) {
+            if (auto used = use(Row(running)); !used) {
+                finish();
+                return used;
+            }
+        } else if (code == SQLITE_DONE) {
+            finish();
+            return {};
+        } else {
+            Error error = errorNow(code);
+            finish();
+            return tl::unexpected(std::move(error));
+        }
+    }
+}
+
+int Database::changes() const { return sqlite3_changes(handle_); }
+
+std::int64_t Database::lastRow() const { return sqlite3_last_insert_rowid(handle_); }
+
+Result<void> Database::begin() { return execute("BEGIN IMMEDIATE"); }
+
+Result<void> Database::commit()
+{
+    // Set at each commit, since this object may have moved.
+    sqlite3_wal_hook(
+        handle_,
+        [](void* pages, sqlite3*, const char*, int inLog) {
+            *static_cast<int*>(pages) = inLog;
+            return SQLITE_OK;
+        },
+        &logPages_);
+    return execute("COMMIT");
+}
+
+void Database::rollback()
+{
+    if (!broken_ && sqlite3_get_autocommit(handle_) == 0) {
+        std::ignore =
+            execute("ROLLBACK");  // it has nothing to lose: what failed is reported already
+    }
+}
+
+Result<void> Database::checkpoint(int pages)
+{
+    if (broken_ || logPages_ <= pages) {
+        return {};
+    }
+    const int code =
+        sqlite3_wal_checkpoint_v2(handle_, nullptr, SQLITE_CHECKPOINT_PASSIVE, nullptr, nullptr);
+    if (code != SQLITE_OK && code != SQLITE_BUSY) {
+        return tl::unexpected(errorNow(code));
+    }
+    logPages_ = 0;
+    return {};
+}
+
+Result<Transaction> Transaction::begin(Database& database)
+{
+    SPILE_TRY(database.begin());
+    return Transaction(database);
+}
+
+Transaction::~Transaction()
+{
+    if (database_ != nullptr) {
+        database_->rollback();
+    }
+}
+
+Result<void> Transaction::commit()
+{
+    SPILE_TRY(database_->commit());
+    database_ = nullptr;
+    return {};
+}
+
+}  // namespace spile::ledger

@@ -1,0 +1,232 @@
+#include "core/ledger/hand_out.hpp"
+
+#include "core/ledger/bundle_reader.hpp"
+#include "core/ledger/bundle_writer.hpp"
+#include "core/ledger/ranges.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cstdio>
+#include <set>
+
+namespace spile::ledger {
+
+namespace {
+
+Result<std::vector<Head>> headsIn(Database& database, const std::string_view sql,
+                                  const DeviceId& peer)
+{
+    std::vector<Head> heads;
+    SPILE_TRY(database.each(
+        [&](const Row& row) {
+            heads.push_back({row.id<DeviceId>(0), static_cast<std::uint64_t>(row.integer(1)),
+                             row.id<EntryId>(2)});
+            return Result<void>();
+        },
+        sql, peer));
+    return heads;
+}
+
+// Reads the parts of a bundle out of one frozen view of the ledger.
+class Gathering {
+public:
+    Gathering(Database& database, const PhotoStore& photos) : database_(database), photos_(photos)
+    {
+    }
+
+    Result<void> gather(BundleHeader& header, const std::optional<DeviceId>& to)
+    {
+        std::vector<Head> known;
+        if (to) {
+            SPILE_ASSIGN(
+                heads,
+                headsIn(database_, "SELECT device, seq, id FROM peer_head WHERE peer = ?", *to));
+            known = std::move(heads);
+        }
+        SPILE_ASSIGN(ranges, rangesBeyond(database_, header.cellar, known));
+        ranges_ = std::move(ranges);
+        for (const OutgoingRange& out : ranges_) {
+            header.ranges.push_back(out.range);
+            header.entries += out.rows.size();
+            SPILE_TRY(addKey(header, out.range.device));
+            SPILE_TRY(addPhotosOf(out));
+        }
+        SPILE_TRY(addHave(header));
+        if (to) {
+            SPILE_TRY(
+                addPhotos("SELECT sha256, bytes FROM peer_missing_photo JOIN photo USING(sha256) "
+                          "WHERE peer = ? ORDER BY sha256",
+                          *to));
+        }
+        header.photos = photoRefs_.size();
+        return {};
+    }
+
+    Result<void> eachEntry(const std::function<Result<void>(const SignedEntry&)>& use)
+    {
+        for (const OutgoingRange& out : ranges_) {
+            for (const std::int64_t n : out.rows) {
+                SPILE_TRY(database_.each(
+                    [&](const Row& row) {
+                        const ByteView core = row.blob(0);
+                        const ByteView body = row.blob(1);
+                        return use({Bytes(core.begin(), core.end()), row.id<Signature>(2),
+                                    Bytes(body.begin(), body.end())});
+                    },
+                    "SELECT core, body, signature FROM entry WHERE n = ?", n));
+            }
+        }
+        return {};
+    }
+
+    [[nodiscard]] std::vector<PhotoRef> photos() const
+    {
+        std::vector<PhotoRef> refs;
+        for (const auto& [hash, bytes] : photoRefs_) {
+            refs.push_back({hash, bytes});
+        }
+        return refs;
+    }
+
+private:
+    Result<void> addKey(BundleHeader& header, const DeviceId& device)
+    {
+        SPILE_ASSIGN(
+            key, database_.first([](const Row& row) { return row.id<PublicKey>(0); },
+                                 "SELECT public_key FROM device_chain WHERE device = ?", device));
+        if (std::find(header.keys.begin(), header.keys.end(), *key) == header.keys.end()) {
+            header.keys.push_back(*key);
+        }
+        return {};
+    }
+
+    template <class... Values>
+    Result<void> addPhotos(std::string_view sql, const Values&... values)
+    {
+        return database_.each(
+            [&](const Row& row) {
+                const auto hash = row.id<Sha256>(0);
+                if (photos_.has(hash)) {
+                    photoRefs_.emplace(hash, static_cast<std::uint64_t>(row.integer(1)));
+                }
+                return Result<void>();
+            },
+            sql, values...);
+    }
+    Result<void> addPhotosOf(const OutgoingRange& out)
+    {
+        return addPhotos(
+            "SELECT sha256, bytes FROM entry JOIN device_chain USING(d) "
+            "JOIN entry_photo USING(n) JOIN photo USING(sha256) "
+            "WHERE device = ? AND seq BETWEEN ? AND ?",
+            out.range.device, static_cast<std::int64_t>(out.range.first),
+            static_cast<std::int64_t>(out.range.last));
+    }
+
+    Result<void> addHave(BundleHeader& header)
+    {
+        SPILE_TRY(database_.each(
+            [&](const Row& row) {
+                header.have.push_back({row.id<DeviceId>(0),
+                                       static_cast<std::uint64_t>(row.integer(1)),
+                                       row.id<EntryId>(2)});
+                return Result<void>();
+            },
+            "SELECT device, seq, id FROM head JOIN device_chain USING(d) ORDER BY device, seq, "
+            "id"));
+        return database_.each(
+            [&](const Row& row) {
+                header.missing.push_back(row.id<Sha256>(0));
+                return Result<void>();
+            },
+            "SELECT sha256 FROM photo WHERE present = 0 ORDER BY sha256");
+    }
+
+    Database& database_;
+    const PhotoStore& photos_;
+    std::vector<OutgoingRange> ranges_;
+    std::map<Sha256, std::uint64_t> photoRefs_;
+};
+
+// The bag's one folder: cellar mark, device, number.
+std::string topFolder(const CellarIdentity& cellar, const BundleHeader& header)
+{
+    std::array<char, 24> number{};
+    std::snprintf(number.data(), number.size(), "%06llu",
+                  static_cast<unsigned long long>(header.number));
+    return cellar.mark + "-" + header.from.hex().substr(0, 4) + "-" + number.data();
+}
+
+Result<void> mayReplace(Ledger& ledger, const Path& file)
+{
+    if (!ledger.outside().files.exists(file)) {
+        return {};
+    }
+    auto there = BundleReader::open(ledger.outside().files, file);
+    if (there && there->header().cellar == ledger.cellar().id &&
+        there->header().from == ledger.device()) {
+        return {};
+    }
+    return fail(ErrorCode::Conflict, file.string(), "another file is there", "choose another name");
+}
+
+Result<void> finishFile(Ledger& ledger, const Path& temporary, const Path& file, const Job& job)
+{
+    FileSystem& files = ledger.outside().files;
+    // What was written is read back before anybody relies on it.
+    SPILE_ASSIGN(written, BundleReader::open(files, temporary));
+    SPILE_TRY(written.verify(ledger.cellar().id, SignatureCheck::RangeEnds, job,
+                             [](const VerifiedEntry&) {}));
+    SPILE_TRY(files.rename(temporary, file));
+    return files.syncFolder(file.has_parent_path() ? file.parent_path() : Path("."));
+}
+
+}  // namespace
+
+Result<HandedOut> handOut(Ledger& ledger, const Path& file, const std::optional<DeviceId>& to,
+                          const std::string& program, const Job& job)
+{
+    SPILE_TRY(mayReplace(ledger, file));
+    SPILE_ASSIGN(database, ledger.openReader());
+    SPILE_TRY(database.run("BEGIN"));  // freezes what this connection sees
+    BundleContent content;
+    content.header.cellar = ledger.cellar().id;
+    content.header.from = ledger.device();
+    content.header.made = ledger.outside().clock.now();
+    content.header.program = program;
+    content.cellarName = ledger.cellar().name;
+    SPILE_ASSIGN(number, database.integer(0, "SELECT coalesce(max(n), 0) + 1 FROM handed_out"));
+    content.header.number = static_cast<std::uint64_t>(number);
+    Gathering gathering(database, ledger.photos());
+    SPILE_TRY(gathering.gather(content.header, to));
+    content.photos = gathering.photos();
+    content.entries = [&](const auto& use) { return gathering.eachEntry(use); };
+
+    FileSystem& files = ledger.outside().files;
+    const Path temporary = file.parent_path() / (".tmp-" + file.filename().string());
+    if (files.exists(temporary)) {  // left by a process that was killed
+        SPILE_TRY(files.remove(temporary));
+    }
+    auto identity = writeBundle(files, temporary, topFolder(ledger.cellar(), content.header),
+                                content, ledger.photos(), ledger.key(), job);
+    auto finished =
+        identity ? finishFile(ledger, temporary, file, job) : Result<void>(passOn(identity));
+    if (!finished) {
+        if (files.exists(temporary)) {
+            std::ignore = files.remove(temporary);  // the first error is the one to report
+        }
+        return passOn(finished);
+    }
+
+    SPILE_ASSIGN(change, ledger.change());
+    SPILE_TRY(change.database().execute(
+        "INSERT INTO handed_out(bundle, to_device, made_ms, entries, photos) "
+        "VALUES(?, ?, ?, ?, ?)",
+        *identity, to, toMs(content.header.made), static_cast<std::int64_t>(content.header.entries),
+        static_cast<std::int64_t>(content.header.photos)));
+    SPILE_TRY(change.commit());
+    return HandedOut{*identity, content.header.number, content.header.entries,
+                     content.header.photos, content.header.missing.size()};
+}
+
+}  // namespace spile::ledger

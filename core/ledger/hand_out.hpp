@@ -1,0 +1,28 @@
+#pragma once
+
+#include "core/base/job.hpp"
+#include "core/ledger/ledger.hpp"
+
+namespace spile::ledger {
+
+struct HandedOut {
+    Sha256 bundle;
+    std::uint64_t number = 0;
+    std::uint64_t entries = 0;
+    std::uint64_t photos = 0;
+    std::uint64_t missingPhotos = 0;  // known of, but not on this device
+};
+
+/// Write a day file to `file`: all entries and photos that `to` is not known to hold, or all there
+/// are if `to` is none, so that any device can take it in or join with it.
+///
+/// Changes no record; may be repeated at will. After any loss of power there is the whole file or
+/// none. A day file that this device made for this cellar is replaced.
+///
+/// Errors    Conflict if `file` is something else; StorageFull, Storage, Cancelled: nothing is
+/// left.
+[[nodiscard]] Result<HandedOut> handOut(Ledger& ledger, const Path& file,
+                                        const std::optional<DeviceId>& to,
+                                        const std::string& program, const Job& job);
+
+}  // namespace spile::ledger

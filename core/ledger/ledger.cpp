@@ -1,0 +1,238 @@
+#include "core/ledger/ledger.hpp"
+
+#include "core/ledger/schema.hpp"
+
+namespace spile::ledger {
+
+namespace {
+
+KeySeed randomSeed(Random& random)
+{
+    std::array<std::uint8_t, KeySeed::size> seed{};
+    random.fill(seed);
+    return KeySeed(seed);
+}
+
+Result<SigningKey> loadOrMakeKey(const Outside& outside, KeyName name)
+{
+    SPILE_ASSIGN(known, outside.keys.load(name));
+    if (known) {  // an earlier attempt to make this cellar was interrupted
+        return SigningKey(*known);
+    }
+    const KeySeed seed = randomSeed(outside.random);
+    SPILE_TRY(outside.keys.save(name, seed));
+    return SigningKey(seed);
+}
+
+std::string textOf(const Fields& fields, std::uint32_t number)
+{
+    const auto found = fields.find(number);
+    const auto* text = found == fields.end() ? nullptr : found->second.as<std::string>();
+    return text == nullptr ? std::string() : *text;
+}
+
+}  // namespace
+
+Ledger::Ledger(CellarFolder folder, const Outside& outside, Projection& projection, std::string vfs,
+               std::unique_ptr<FileLock> lock, Database database)
+    : folder_(std::move(folder)),
+      outside_(outside),
+      projection_(projection),
+      vfs_(std::move(vfs)),
+      lock_(std::move(lock)),
+      database_(std::move(database)),
+      photos_(outside.files, folder_.photos()),
+      chains_(database_, projection_, photos_)
+{
+}
+
+Result<std::unique_ptr<Ledger>> Ledger::openFolder(const Path& path, const Outside& outside,
+                                                   Projection& projection, const std::string& vfs)
+{
+    const CellarFolder folder{path};
+    SPILE_ASSIGN(lock, outside.files.lock(folder.lock(), "spile"));
+    SPILE_ASSIGN(database, Database::open(folder.database().string(), Database::Mode::Write, vfs));
+    return std::unique_ptr<Ledger>(
+        new Ledger(folder, outside, projection, vfs, std::move(lock), std::move(database)));
+}
+
+Result<std::unique_ptr<Ledger>> Ledger::make(const Path& path, const Outside& outside,
+                                             Projection& projection, const std::string& vfs)
+{
+    const CellarFolder folder{path};
+    for (const Path& part : {path, folder.photos(), folder.outbox()}) {
+        SPILE_TRY(outside.files.makeFolder(part));
+    }
+    SPILE_ASSIGN(ledger, openFolder(path, outside, projection, vfs));
+    // A file without the schema was left by an attempt that was interrupted: nothing is in it.
+    SPILE_ASSIGN(version, ledger->database_.integer(0, "PRAGMA user_version"));
+    if (version != 0) {
+        return fail(ErrorCode::Conflict, path.string(), "holds a cellar already",
+                    "choose another folder");
+    }
+    SPILE_ASSIGN(key, loadOrMakeKey(outside, KeyName::Device));
+    ledger->key_ = key;
+    ledger->device_ = key.deviceId();
+    return std::move(ledger);
+}
+
+Result<void> Ledger::fillNew(Change& change, const CellarId& id)
+{
+    SPILE_TRY(createSchema(database_));
+    SPILE_TRY(projection_.create(database_, false));
+    SPILE_TRY(database_.execute(
+        "INSERT INTO meta(key, value) VALUES('cellar', ?), ('device', ?), ('projection', ?)", id,
+        device_, projection_.version()));
+    cellar_.id = id;
+    SPILE_TRY(change.chains().knowDevice(device_, key_->publicKey()));
+    return change.chains().trust(device_, false);
+}
+
+// The owner's chain begins with the cellar itself, then with its first desk.
+Result<void> Ledger::recordGenesis(Change& change, const SigningKey& owner, const NewCellar& cellar)
+{
+    SPILE_TRY(change.chains().knowDevice(owner.deviceId(), owner.publicKey()));
+    SPILE_TRY(change.chains().trust(owner.deviceId(), true));
+    const std::string deviceName = cellar.deviceName;
+    NewEntry genesis{genesisKind, *SubjectId::fromBytes(cellar_.id.bytes()), {}, {}, {}, {}, {}};
+    genesis.fields = {{trust_field::name, cellar.name},
+                      {trust_field::mark, cellar.mark},
+                      {trust_field::publicKey, owner.publicKey()}};
+    NewEntry desk{deviceKind, *SubjectId::fromBytes(device_.bytes()), {}, {}, {}, {}, {}};
+    desk.fields = {{trust_field::name, deviceName},
+                   {trust_field::publicKey, key_->publicKey()},
+                   {trust_field::role, static_cast<std::int64_t>(DeviceRole::Desk)}};
+
+    const SigningKey deviceKey = *key_;
+    const DeviceId device = device_;
+    key_ = owner;
+    device_ = owner.deviceId();
+    auto first = change.record(std::move(genesis));
+    auto second = first ? change.record(std::move(desk)) : std::move(first);
+    key_ = deviceKey;
+    device_ = device;
+    latestRecorded_.reset();
+    SPILE_TRY(second);
+    return {};
+}
+
+Result<std::unique_ptr<Ledger>> Ledger::create(const Path& folder, const Outside& outside,
+                                               Projection& projection, const NewCellar& cellar,
+                                               const std::string& vfs)
+{
+    SPILE_ASSIGN(ledger, make(folder, outside, projection, vfs));
+    SPILE_ASSIGN(owner, loadOrMakeKey(outside, KeyName::Owner));
+    SPILE_ASSIGN(change, ledger->change());
+    SPILE_TRY(ledger->fillNew(change, *CellarId::fromBytes(owner.deviceId().bytes())));
+    SPILE_TRY(ledger->recordGenesis(change, owner, cellar));
+    SPILE_TRY(change.commit());
+    SPILE_TRY(outside.files.syncFolder(folder));
+    SPILE_TRY(ledger->readIdentity());
+    return std::move(ledger);
+}
+
+Result<std::unique_ptr<Ledger>> Ledger::createReplica(const Path& folder, const Outside& outside,
+                                                      Projection& projection, const CellarId& id,
+                                                      const std::string& vfs)
+{
+    SPILE_ASSIGN(ledger, make(folder, outside, projection, vfs));
+    SPILE_ASSIGN(change, ledger->change());
+    SPILE_TRY(ledger->fillNew(change, id));
+    // The owner's device id is the cellar's id, so its entries prove themselves.
+    SPILE_TRY(change.chains().trust(*DeviceId::fromBytes(id.bytes()), true));
+    SPILE_TRY(change.commit());
+    SPILE_TRY(outside.files.syncFolder(folder));
+    return std::move(ledger);
+}
+
+Result<std::unique_ptr<Ledger>> Ledger::open(const Path& folder, const Outside& outside,
+                                             Projection& projection, const std::string& vfs)
+{
+    if (!outside.files.exists(CellarFolder{folder}.database())) {
+        return fail(ErrorCode::NotFound, folder.string(), "no cellar here",
+                    "new, join or demo makes one");
+    }
+    SPILE_ASSIGN(ledger, openFolder(folder, outside, projection, vfs));
+    SPILE_TRY(checkSchema(ledger->database_));
+    SPILE_TRY(ledger->useDeviceKey());
+    SPILE_TRY(ledger->renewProjection());
+    SPILE_TRY(ledger->readIdentity());
+    return std::move(ledger);
+}
+
+Result<void> Ledger::useDeviceKey()
+{
+    SPILE_ASSIGN(seed, outside_.keys.load(KeyName::Device));
+    if (!seed) {
+        return fail(ErrorCode::NotFound, "device.key", {},
+                    "put it back, or join anew in another folder");
+    }
+    key_ = SigningKey(*seed);
+    device_ = key_->deviceId();
+    const auto id = [](const Row& row) { return CellarId::fromBytes(row.blob(0)); };
+    SPILE_ASSIGN(device, database_.first(id, "SELECT value FROM meta WHERE key = 'device'"));
+    SPILE_ASSIGN(cellar, database_.first(id, "SELECT value FROM meta WHERE key = 'cellar'"));
+    if (!cellar || !*cellar || !device || !*device) {
+        return fail(ErrorCode::Damaged, "ledger.db", "it does not say which cellar it is");
+    }
+    if ((**device).hex() != device_.hex()) {
+        return fail(ErrorCode::Conflict, "device.key", "it is not the key of this cellar's folder",
+                    "put the right key back, or join anew in another folder");
+    }
+    cellar_.id = **cellar;
+    return {};
+}
+
+Result<void> Ledger::renewProjection()
+{
+    SPILE_ASSIGN(stored, database_.integer(0, "SELECT value FROM meta WHERE key = 'projection'"));
+    if (stored == projection_.version()) {
+        return {};
+    }
+    SPILE_ASSIGN(begun, change());
+    SPILE_TRY(projection_.drop(database_));
+    SPILE_TRY(projection_.create(database_, false));
+    SPILE_TRY(replay(database_, projection_));
+    SPILE_TRY(database_.execute("UPDATE meta SET value = ? WHERE key = 'projection'",
+                                projection_.version()));
+    return begun.commit();
+}
+
+Result<void> Ledger::readIdentity()
+{
+    SPILE_ASSIGN(
+        body, database_.first(
+                  [](const Row& row) {
+                      const ByteView bytes = row.blob(0);
+                      return Bytes(bytes.begin(), bytes.end());
+                  },
+                  "SELECT body FROM entry JOIN device_chain USING(d) WHERE device = ? AND seq = 1 "
+                  "AND kind = 'genesis'",
+                  cellar_.id));
+    if (!body) {
+        return {};
+    }
+    SPILE_ASSIGN(fields, decodeFields(*body));
+    cellar_.name = textOf(fields, trust_field::name);
+    cellar_.mark = textOf(fields, trust_field::mark);
+    return {};
+}
+
+Result<Database> Ledger::openReader() const
+{
+    return Database::open(folder_.database().string(), Database::Mode::Read, vfs_);
+}
+
+Result<void> replay(Database& database, Projection& projection)
+{
+    SPILE_TRY(database.each(
+        [&](const Row& row) -> Result<void> {
+            SPILE_ASSIGN(core, decodeCore(row.blob(2)));
+            return projection.apply(
+                database, CountedEntry{row.integer(0), row.id<EntryId>(1), core, row.blob(3)});
+        },
+        "SELECT n, id, core, body FROM entry ORDER BY n"));
+    return projection.settle(database);
+}
+
+}  // namespace spile::ledger

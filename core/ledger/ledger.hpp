@@ -1,0 +1,178 @@
+#pragma once
+
+#include "core/base/outside.hpp"
+#include "core/ledger/chains.hpp"
+#include "core/ledger/database.hpp"
+#include "core/ledger/entry.hpp"
+#include "core/ledger/fields.hpp"
+#include "core/ledger/photo_store.hpp"
+#include "core/ledger/projection.hpp"
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+/// The ledger: all entries of a cellar on this device, and the folder they lie in.
+namespace spile::ledger {
+
+/// Which cellar this is, from its genesis entry.
+struct CellarIdentity {
+    CellarId id;
+    std::string name;
+    std::string mark;  // the 4 characters in its barrel codes
+};
+
+/// An entry to be recorded now, on this device.
+struct NewEntry {
+    std::string kind;
+    SubjectId subject;
+    Fields fields;
+    std::optional<EventTime> at;
+    std::vector<EntryId> overwrites;
+    std::optional<EntryId> target;
+    std::vector<PhotoRef> photos;
+};
+
+class Ledger;
+
+/// A running transaction on the ledger. Nothing in it lasts until commit() returns, then all of
+/// it does; without commit() nothing remains.
+class Change {
+public:
+    Change(Change&& other) noexcept
+        : ledger_(other.ledger_), transaction_(std::exchange(other.transaction_, std::nullopt))
+    {
+    }
+    Change& operator=(Change&&) = delete;
+    Change(const Change&) = delete;
+    Change& operator=(const Change&) = delete;
+    ~Change();
+
+    /// Sign and store an entry of this device and fold it into the state.
+    ///
+    /// Errors    OutOfRange if body, photos or overwrites are over the limits of entry.hpp; those
+    ///           of Database.
+    [[nodiscard]] Result<EntryId> record(NewEntry entry);
+    /// The same for several that count together or not at all.
+    [[nodiscard]] Result<std::vector<EntryId>> recordGroup(std::vector<NewEntry> entries);
+
+    [[nodiscard]] Database& database();
+    [[nodiscard]] Chains& chains();
+    [[nodiscard]] Result<void> commit();
+
+private:
+    friend class Ledger;
+    Change(Ledger& ledger, Transaction transaction)
+        : ledger_(&ledger), transaction_(std::move(transaction))
+    {
+    }
+    [[nodiscard]] Result<EntryId> append(NewEntry entry, std::optional<Group> group);
+
+    Ledger* ledger_;
+    std::optional<Transaction> transaction_;
+};
+
+/// Where the parts of a cellar lie in its folder.
+struct CellarFolder {
+    Path folder;
+
+    [[nodiscard]] Path database() const { return folder / "ledger.db"; }
+    [[nodiscard]] Path photos() const { return folder / "photos"; }
+    [[nodiscard]] Path outbox() const { return folder / "outbox"; }
+    [[nodiscard]] Path lock() const { return folder / "lock"; }
+};
+
+struct NewCellar {
+    std::string name;
+    std::string mark;
+    std::string deviceName;
+};
+
+/// One device's ledger, open for writing. One process at a time may hold it.
+///
+/// Threads   one at a time; readers on other threads use openReader().
+class Ledger {
+public:
+    /// Make the folder of a new cellar with a new owner key, whose genesis entry begins it, and a
+    /// key for this device, which the owner key admits as a desk.
+    ///
+    /// Errors    Conflict if the folder holds a cellar; Malformed or OutOfRange for a bad name or
+    ///           mark; those of the disk. `vfs` is for tests.
+    [[nodiscard]] static Result<std::unique_ptr<Ledger>> create(const Path& folder,
+                                                                const Outside& outside,
+                                                                Projection& projection,
+                                                                const NewCellar& cellar,
+                                                                const std::string& vfs = {});
+
+    /// Make the folder of an empty replica of the cellar `id`, with a new key for this device.
+    /// Its identity is not known before its genesis entry has been taken in.
+    [[nodiscard]] static Result<std::unique_ptr<Ledger>> createReplica(const Path& folder,
+                                                                       const Outside& outside,
+                                                                       Projection& projection,
+                                                                       const CellarId& id,
+                                                                       const std::string& vfs = {});
+
+    /// Errors    NotFound if there is no cellar; Locked if another process holds it; Unsupported
+    ///           if a newer version wrote it; Damaged.
+    [[nodiscard]] static Result<std::unique_ptr<Ledger>> open(const Path& folder,
+                                                              const Outside& outside,
+                                                              Projection& projection,
+                                                              const std::string& vfs = {});
+
+    /// Begin a transaction. Requires none to be open.
+    [[nodiscard]] Result<Change> change();
+
+    /// A connection of its own that cannot write, for another thread or a check.
+    [[nodiscard]] Result<Database> openReader() const;
+
+    /// Requires the genesis entry to be here, as it is once create() or a first take-in is done.
+    [[nodiscard]] const CellarIdentity& cellar() const { return cellar_; }
+    [[nodiscard]] const DeviceId& device() const { return device_; }
+    [[nodiscard]] const SigningKey& key() const { return *key_; }
+    [[nodiscard]] const CellarFolder& folder() const { return folder_; }
+    [[nodiscard]] const Outside& outside() const { return outside_; }
+    [[nodiscard]] PhotoStore& photos() { return photos_; }
+    [[nodiscard]] Database& database() { return database_; }
+    [[nodiscard]] Projection& projection() { return projection_; }
+
+    /// Read the cellar's name and mark from its genesis entry, if it is here.
+    [[nodiscard]] Result<void> readIdentity();
+
+private:
+    friend class Change;
+    Ledger(CellarFolder folder, const Outside& outside, Projection& projection, std::string vfs,
+           std::unique_ptr<FileLock> lock, Database database);
+    [[nodiscard]] static Result<std::unique_ptr<Ledger>> openFolder(const Path& folder,
+                                                                    const Outside& outside,
+                                                                    Projection& projection,
+                                                                    const std::string& vfs);
+    [[nodiscard]] static Result<std::unique_ptr<Ledger>> make(const Path& folder,
+                                                              const Outside& outside,
+                                                              Projection& projection,
+                                                              const std::string& vfs);
+    [[nodiscard]] Result<void> fillNew(Change& change, const CellarId& id);
+    [[nodiscard]] Result<void> recordGenesis(Change& change, const SigningKey& owner,
+                                             const NewCellar& cellar);
+    [[nodiscard]] Result<void> useDeviceKey();
+    [[nodiscard]] Result<void> renewProjection();
+    [[nodiscard]] Result<Instant> latestRecorded();
+
+    CellarFolder folder_;
+    Outside outside_;
+    Projection& projection_;
+    std::string vfs_;
+    std::unique_ptr<FileLock> lock_;
+    Database database_;
+    PhotoStore photos_;
+    Chains chains_;
+    CellarIdentity cellar_;
+    DeviceId device_;
+    std::optional<SigningKey> key_;
+    std::optional<Instant> latestRecorded_;  // of this device; none: to be read
+};
+
+/// Fold every counted entry of `database` into the empty tables of `projection`.
+[[nodiscard]] Result<void> replay(Database& database, Projection& projection);
+
+}  // namespace spile::ledger

@@ -1,0 +1,132 @@
+#include "core/ledger/schema.hpp"
+
+#include <string>
+
+namespace spile::ledger {
+
+namespace {
+
+constexpr const char* tables = R"sql(
+CREATE TABLE meta(
+    key TEXT PRIMARY KEY,
+    value ANY NOT NULL
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE device_chain(
+    d INTEGER PRIMARY KEY,
+    device BLOB NOT NULL UNIQUE CHECK(length(device) = 16),
+    public_key BLOB CHECK(length(public_key) = 32),
+    trusted INTEGER NOT NULL DEFAULT 0,
+    admits INTEGER NOT NULL DEFAULT 0
+) STRICT;
+
+CREATE TABLE entry(
+    n INTEGER PRIMARY KEY,
+    id BLOB NOT NULL UNIQUE CHECK(length(id) = 32),
+    d INTEGER NOT NULL REFERENCES device_chain(d),
+    seq INTEGER NOT NULL CHECK(seq >= 1),
+    kind TEXT NOT NULL,
+    subject BLOB NOT NULL CHECK(length(subject) = 16),
+    target BLOB CHECK(length(target) = 32),
+    at_ms INTEGER NOT NULL,
+    core BLOB NOT NULL,
+    body BLOB NOT NULL,
+    signature BLOB NOT NULL CHECK(length(signature) = 64)
+) STRICT;
+CREATE INDEX entry_chain ON entry(d, seq);
+CREATE INDEX entry_target ON entry(target) WHERE target IS NOT NULL;
+CREATE INDEX entry_device ON entry(subject) WHERE kind = 'device';
+CREATE TRIGGER entry_is_never_changed BEFORE UPDATE ON entry
+    BEGIN SELECT RAISE(ABORT, 'entries are append-only'); END;
+CREATE TRIGGER entry_is_never_deleted BEFORE DELETE ON entry
+    BEGIN SELECT RAISE(ABORT, 'entries are append-only'); END;
+
+CREATE TABLE head(
+    d INTEGER NOT NULL REFERENCES device_chain(d),
+    seq INTEGER NOT NULL,
+    id BLOB NOT NULL,
+    PRIMARY KEY(d, id)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE waiting(
+    n INTEGER PRIMARY KEY,
+    id BLOB NOT NULL UNIQUE CHECK(length(id) = 32),
+    device BLOB NOT NULL,
+    seq INTEGER NOT NULL,
+    core BLOB NOT NULL,
+    body BLOB NOT NULL,
+    signature BLOB NOT NULL
+) STRICT;
+CREATE INDEX waiting_chain ON waiting(device, seq);
+
+CREATE TABLE photo(
+    sha256 BLOB PRIMARY KEY CHECK(length(sha256) = 32),
+    bytes INTEGER NOT NULL,
+    present INTEGER NOT NULL
+) STRICT, WITHOUT ROWID;
+CREATE INDEX photo_missing ON photo(sha256) WHERE present = 0;
+
+CREATE TABLE entry_photo(
+    n INTEGER NOT NULL REFERENCES entry(n),
+    sha256 BLOB NOT NULL,
+    PRIMARY KEY(n, sha256)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE peer_head(
+    peer BLOB NOT NULL,
+    device BLOB NOT NULL,
+    seq INTEGER NOT NULL,
+    id BLOB NOT NULL,
+    PRIMARY KEY(peer, device, id)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE peer_missing_photo(
+    peer BLOB NOT NULL,
+    sha256 BLOB NOT NULL,
+    PRIMARY KEY(peer, sha256)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE taken_in(
+    n INTEGER PRIMARY KEY,
+    bundle BLOB NOT NULL UNIQUE,
+    from_device BLOB NOT NULL,
+    number INTEGER NOT NULL,
+    taken_ms INTEGER NOT NULL,
+    added INTEGER NOT NULL,
+    known INTEGER NOT NULL,
+    waiting INTEGER NOT NULL
+) STRICT;
+CREATE TABLE handed_out(
+    n INTEGER PRIMARY KEY,
+    bundle BLOB NOT NULL,
+    to_device BLOB,
+    made_ms INTEGER NOT NULL,
+    entries INTEGER NOT NULL,
+    photos INTEGER NOT NULL
+) STRICT;
+)sql";
+
+}  // namespace
+
+Result<void> createSchema(Database& database)
+{
+    SPILE_TRY(database.run("PRAGMA application_id=" + std::to_string(applicationId) + ";"));
+    SPILE_TRY(database.run(tables));
+    // Last, so that a file without it is one that was never finished.
+    return database.run("PRAGMA user_version=" + std::to_string(schemaVersion) + ";");
+}
+
+Result<void> checkSchema(Database& database)
+{
+    SPILE_ASSIGN(application, database.integer(0, "PRAGMA application_id"));
+    SPILE_ASSIGN(version, database.integer(0, "PRAGMA user_version"));
+    if (application != applicationId || version < 1) {
+        return fail(ErrorCode::Damaged, "ledger.db", "not a Spile ledger");
+    }
+    if (version > schemaVersion) {
+        return fail(ErrorCode::Unsupported, "ledger.db", "version " + std::to_string(version),
+                    "update Spile");
+    }
+    return {};
+}
+
+}  // namespace spile::ledger

@@ -1,0 +1,299 @@
+#include "core/ledger/take_in.hpp"
+
+#include <map>
+
+namespace spile::ledger {
+
+namespace {
+
+constexpr Milliseconds sliceTime{20};
+constexpr int sliceEntries = 2000;
+
+bool endsGroup(const Entry& core)
+{
+    return !core.group || core.group->index + 1 == core.group->count;
+}
+
+// Commits what it is given whenever a slice is full.
+class Slices {
+public:
+    Slices(Ledger& ledger, const Job& job, std::uint64_t total)
+        : ledger_(ledger), job_(job), total_(total)
+    {
+    }
+
+    Result<Change*> change()
+    {
+        if (!change_) {
+            SPILE_ASSIGN(begun, ledger_.change());
+            change_.emplace(std::move(begun));
+            started_ = ledger_.outside().clock.sinceBoot();
+            inSlice_ = 0;
+        }
+        return &*change_;
+    }
+
+    /// One step is done; commit if the slice is full.
+    Result<void> step()
+    {
+        ++done_;
+        constexpr int lookAtClockEvery = 16;
+        if (++inSlice_ % lookAtClockEvery != 0) {
+            return {};
+        }
+        const bool full =
+            inSlice_ >= sliceEntries || ledger_.outside().clock.sinceBoot() - started_ >= sliceTime;
+        return full ? commit() : Result<void>();
+    }
+
+    Result<void> commit()
+    {
+        if (!change_) {
+            return {};
+        }
+        SPILE_TRY(change_->commit());
+        change_.reset();
+        if (!job_.advance(done_, total_)) {
+            return fail(ErrorCode::Cancelled, "day file");
+        }
+        return {};
+    }
+
+private:
+    Ledger& ledger_;
+    const Job& job_;
+    std::uint64_t total_;
+    std::uint64_t done_ = 0;
+    int inSlice_ = 0;
+    Milliseconds started_{0};
+    std::optional<Change> change_;
+};
+
+Result<std::uint64_t> linkWaiting(Slices& slices)
+{
+    std::uint64_t linked = 0;
+    constexpr std::int64_t atOnce = 200;
+    for (;;) {
+        SPILE_ASSIGN(change, slices.change());
+        SPILE_ASSIGN(now, change->chains().linkWaiting(atOnce));
+        SPILE_TRY(slices.commit());
+        if (now == 0) {
+            return linked;
+        }
+        linked += static_cast<std::uint64_t>(now);
+    }
+}
+
+class TakingIn {
+public:
+    TakingIn(Ledger& ledger, BundleReader& bundle, const Job& job)
+        : ledger_(ledger), bundle_(bundle), job_(job), slices_(ledger, job, bundle.header().entries)
+    {
+        const BundleHeader& header = bundle.header();
+        taken_.from = header.from;
+        taken_.number = header.number;
+        taken_.entries = header.entries;
+    }
+
+    Result<TakenIn> run(SignatureCheck check)
+    {
+        SPILE_ASSIGN(before, ledger_.database().integer(
+                                 0, "SELECT 1 FROM taken_in WHERE bundle = ?", bundle_.identity()));
+        const bool takenBefore = before == 1;
+        SPILE_TRY(bundle_.verify(ledger_.cellar().id, takenBefore ? SignatureCheck::None : check,
+                                 job_, [&](const VerifiedEntry& entry) {
+                                     for (const PhotoRef& photo : entry.core.photos) {
+                                         wanted_.emplace(photo.hash, photo.bytes);
+                                     }
+                                 }));
+        SPILE_TRY(wantMissingPhotos());
+        SPILE_TRY(storePhotos());
+        if (takenBefore) {
+            taken_.known = taken_.entries;
+        } else {
+            SPILE_TRY(storeEntries());
+        }
+        SPILE_TRY(markPhotos());
+        SPILE_TRY(slices_.commit());
+        return taken_;
+    }
+
+private:
+    Result<void> wantMissingPhotos()
+    {
+        return ledger_.database().each(
+            [&](const Row& row) {
+                wanted_.emplace(row.id<Sha256>(0), static_cast<std::uint64_t>(row.integer(1)));
+                return Result<void>();
+            },
+            "SELECT sha256, bytes FROM photo WHERE present = 0");
+    }
+
+    Result<void> storePhotos()
+    {
+        for (const PhotoRef& photo : bundle_.photos()) {
+            const auto want = wanted_.find(photo.hash);
+            if (want == wanted_.end() || want->second != photo.bytes) {
+                continue;
+            }
+            arrived_.push_back(photo.hash);
+            if (ledger_.photos().has(photo.hash)) {
+                continue;
+            }
+            SPILE_TRY(ledger_.photos().addStreamed(
+                photo.hash, photo.bytes, [&](std::uint64_t offset, std::span<std::uint8_t> into) {
+                    return bundle_.readPhoto(photo.hash, offset, into);
+                }));
+            ++taken_.photos;
+        }
+        return {};
+    }
+
+    Result<void> storeEntries()
+    {
+        SPILE_ASSIGN(first, slices_.change());
+        for (const PublicKey& key : bundle_.header().keys) {
+            SPILE_TRY(first->chains().knowDevice(deviceIdOf(key), key));
+        }
+        SPILE_TRY(bundle_.eachEntry(SignatureCheck::None,
+                                    [&](VerifiedEntry&& entry) { return store(entry); }));
+        SPILE_TRY(slices_.commit());
+        SPILE_ASSIGN(linked, linkWaiting(slices_));
+        // Some may have waited in this very file, for an entry further on in it.
+        taken_.waiting -= std::min(taken_.waiting, linked);
+        taken_.added += linked;
+        return noteReceipt();
+    }
+
+    Result<void> store(const VerifiedEntry& entry)
+    {
+        SPILE_ASSIGN(change, slices_.change());
+        SPILE_ASSIGN(arrival, change->chains().arrive(entry));
+        taken_.added += arrival == Arrival::Counted ? 1 : 0;
+        taken_.known += arrival == Arrival::Known ? 1 : 0;
+        taken_.waiting += arrival == Arrival::Waiting ? 1 : 0;
+        return endsGroup(entry.core) ? slices_.step() : Result<void>();
+    }
+
+    // What the sender holds, so that the next day file for it can be short; and that this file is
+    // done.
+    Result<void> noteReceipt()
+    {
+        const BundleHeader& header = bundle_.header();
+        SPILE_ASSIGN(change, slices_.change());
+        Database& database = change->database();
+        SPILE_ASSIGN(newest,
+                     database.integer(
+                         0, "SELECT coalesce(max(number), 0) FROM taken_in WHERE from_device = ?",
+                         header.from));
+        if (header.number >= static_cast<std::uint64_t>(newest)) {
+            SPILE_TRY(database.execute("DELETE FROM peer_head WHERE peer = ?", header.from));
+            SPILE_TRY(
+                database.execute("DELETE FROM peer_missing_photo WHERE peer = ?", header.from));
+            for (const Head& head : header.have) {
+                SPILE_TRY(database.execute(
+                    "INSERT INTO peer_head(peer, device, seq, id) VALUES(?, ?, ?, ?) "
+                    "ON CONFLICT DO NOTHING",
+                    header.from, head.device, static_cast<std::int64_t>(head.seq), head.id));
+            }
+            for (const Sha256& hash : header.missing) {
+                SPILE_TRY(
+                    database.execute("INSERT INTO peer_missing_photo(peer, sha256) VALUES(?, ?) "
+                                     "ON CONFLICT DO NOTHING",
+                                     header.from, hash));
+            }
+        }
+        return database.execute(
+            "INSERT INTO taken_in(bundle, from_device, number, taken_ms, added, known, waiting) "
+            "VALUES(?, ?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING",
+            bundle_.identity(), header.from, static_cast<std::int64_t>(header.number),
+            toMs(ledger_.outside().clock.now()), static_cast<std::int64_t>(taken_.added),
+            static_cast<std::int64_t>(taken_.known), static_cast<std::int64_t>(taken_.waiting));
+    }
+
+    Result<void> markPhotos()
+    {
+        for (const Sha256& hash : arrived_) {
+            SPILE_ASSIGN(change, slices_.change());
+            SPILE_TRY(
+                change->database().execute("UPDATE photo SET present = 1 WHERE sha256 = ?", hash));
+        }
+        return {};
+    }
+
+    Ledger& ledger_;
+    BundleReader& bundle_;
+    const Job& job_;
+    Slices slices_;
+    TakenIn taken_;
+    std::map<Sha256, std::uint64_t> wanted_;
+    std::vector<Sha256> arrived_;
+};
+
+}  // namespace
+
+Result<TakenIn> takeIn(Ledger& ledger, const Path& file, SignatureCheck check, const Job& job)
+{
+    SPILE_ASSIGN(bundle, BundleReader::open(ledger.outside().files, file));
+    SPILE_ASSIGN(taken, TakingIn(ledger, bundle, job).run(check));
+    if (ledger.cellar().mark.empty()) {
+        SPILE_TRY(ledger.readIdentity());
+    }
+    return taken;
+}
+
+Result<std::unique_ptr<Ledger>> join(const Path& folder, const Outside& outside,
+                                     Projection& projection, const Path& file, const Job& job,
+                                     const std::string& vfs)
+{
+    SPILE_ASSIGN(bundle, BundleReader::open(outside.files, file));
+    const BundleHeader& header = bundle.header();
+    SPILE_TRY(
+        bundle.verify(header.cellar, SignatureCheck::EveryEntry, job, [](const VerifiedEntry&) {}));
+    const DeviceId owner = *DeviceId::fromBytes(header.cellar.bytes());
+    for (const ChainRange& range : header.ranges) {
+        if (range.device == owner && range.first == 1) {
+            SPILE_ASSIGN(ledger,
+                         Ledger::createReplica(folder, outside, projection, header.cellar, vfs));
+            SPILE_TRY(takeIn(*ledger, file, SignatureCheck::RangeEnds, job));
+            return std::move(ledger);
+        }
+    }
+    return fail(ErrorCode::NotFound, "day file", "it does not hold the cellar from its beginning",
+                "hand one out without --for");
+}
+
+Result<Admitted> admit(Ledger& ledger, const DeviceId& device, const std::string& name,
+                       DeviceRole role)
+{
+    Database& database = ledger.database();
+    SPILE_ASSIGN(mayAdmit, database.integer(0, "SELECT admits FROM device_chain WHERE device = ?",
+                                            ledger.device()));
+    if (mayAdmit == 0) {
+        return fail(ErrorCode::Conflict, "admit", "this device may not admit others",
+                    "admit it at a desk");
+    }
+    SPILE_ASSIGN(trusted,
+                 database.integer(0, "SELECT trusted FROM device_chain WHERE device = ?", device));
+    if (trusted != 0) {
+        return fail(ErrorCode::Conflict, "device", device.hex().substr(0, 8),
+                    "it is admitted already");
+    }
+    Admitted admitted;
+    {
+        SPILE_ASSIGN(change, ledger.change());
+        NewEntry entry{deviceKind, *SubjectId::fromBytes(device.bytes()), {}, {}, {}, {}, {}};
+        entry.fields = {{trust_field::name, name},
+                        {trust_field::role, static_cast<std::int64_t>(role)}};
+        SPILE_ASSIGN(id, change.record(std::move(entry)));
+        admitted.entry = id;
+        SPILE_TRY(change.commit());
+    }
+    const Job job;
+    Slices slices(ledger, job, 0);
+    SPILE_ASSIGN(linked, linkWaiting(slices));
+    admitted.linked = linked;
+    return admitted;
+}
+
+}  // namespace spile::ledger
