@@ -11,6 +11,19 @@ bool Row::isNull(int column) const
     return sqlite3_column_type(statement_, column) == SQLITE_NULL;
 }
 std::int64_t Row::integer(int column) const { return sqlite3_column_int64(statement_, column); }
+Bound::Type Row::type(int column) const
+{
+    switch (sqlite3_column_type(statement_, column)) {
+        case SQLITE_INTEGER:
+            return Bound::Type::Integer;
+        case SQLITE_TEXT:
+            return Bound::Type::Text;
+        case SQLITE_BLOB:
+            return Bound::Type::Blob;
+        default:
+            return Bound::Type::Null;
+    }
+}
 int Row::columns() const { return sqlite3_column_count(statement_); }
 
 std::string Row::text(int column) const { return std::string(asText(blob(column))); }
@@ -199,42 +212,52 @@ Result<sqlite3_stmt*> Database::prepared(std::string_view sql)
     return statement;
 }
 
+Result<void> Database::stepThrough(sqlite3_stmt* statement,
+                                   const std::function<Result<void>(const Row&)>& use)
+{
+    for (;;) {
+        const int code = sqlite3_step(statement);
+        if (code == SQLITE_DONE) {
+            return {};
+        }
+        if (code != SQLITE_ROW) {
+            return tl::unexpected(errorNow(code));
+        }
+        SPILE_TRY(use(Row(statement)));
+    }
+}
+
 Result<void> Database::eachBound(const std::function<Result<void>(const Row&)>& use,
                                  std::string_view sql, std::span<const Bound> values)
 {
     SPILE_ASSIGN(statement, prepared(sql));
-    // A statement that is running already (a query inside its own rows) gets a twin for this call.
-    sqlite3_stmt* running = statement;
-    const bool twin = sqlite3_stmt_busy(statement) != 0;
-    if (twin && sqlite3_prepare_v3(handle_, sql.data(), static_cast<int>(sql.size()), 0, &running,
-                                   nullptr) != SQLITE_OK) {
-        return tl::unexpected(errorNow(sqlite3_errcode(handle_)));
+    if (sqlite3_stmt_busy(statement) != 0) {
+        return fail(ErrorCode::Storage, "ledger.db", "a statement is used inside its own rows");
     }
-    const auto finish = [&] { return twin ? sqlite3_finalize(running) : sqlite3_reset(running); };
     int place = 0;
     for (const Bound& value : values) {
-        if (bindOne(running, ++place, value) != SQLITE_OK) {
-            Error error = errorNow(sqlite3_errcode(handle_));
-            finish();
-            return tl::unexpected(std::move(error));
+        if (const int code = bindOne(statement, ++place, value); code != SQLITE_OK) {
+            return tl::unexpected(errorNow(code));
         }
     }
-    for (;;) {
-        const int code = sqlite3_step(running);
-        if (code == SQLITE_ROW) {
-            if (auto used = use(Row(running)); !used) {
-                finish();
-                return used;
-            }
-        } else if (code == SQLITE_DONE) {
-            finish();
-            return {};
-        } else {
-            Error error = errorNow(code);
-            finish();
-            return tl::unexpected(std::move(error));
-        }
+    auto done = stepThrough(statement, use);
+    sqlite3_reset(statement);
+    return done;
+}
+
+Result<void> Database::eachOnce(const std::function<Result<void>(const Row&)>& use,
+                                const std::string& sql)
+{
+    SPILE_TRY(run(""));  // refuses if the connection is broken
+    sqlite3_stmt* statement = nullptr;
+    const int code =
+        sqlite3_prepare_v2(handle_, sql.data(), static_cast<int>(sql.size()), &statement, nullptr);
+    if (code != SQLITE_OK) {
+        return tl::unexpected(errorNow(code));
     }
+    auto done = stepThrough(statement, use);
+    sqlite3_finalize(statement);
+    return done;
 }
 
 int Database::changes() const { return sqlite3_changes(handle_); }

@@ -62,6 +62,7 @@ public:
     [[nodiscard]] std::string text(int column) const;
     [[nodiscard]] ByteView blob(int column) const;
     [[nodiscard]] int columns() const;
+    [[nodiscard]] Bound::Type type(int column) const;
     [[nodiscard]] std::optional<std::int64_t> integerIfAny(int column) const;
     [[nodiscard]] std::optional<std::string> textIfAny(int column) const;
     /// Requires the column to hold an id of that kind, as the schema's checks ensure.
@@ -126,6 +127,10 @@ public:
     [[nodiscard]] Result<void> eachBound(const std::function<Result<void>(const Row&)>& use,
                                          std::string_view sql, std::span<const Bound> values);
 
+    /// The same for a statement that is not worth keeping, whose text need not last.
+    [[nodiscard]] Result<void> eachOnce(const std::function<Result<void>(const Row&)>& use,
+                                        const std::string& sql);
+
     /// Return what `read` makes of the first row; none if there is no row.
     template <class Read, class... Values>
     [[nodiscard]] auto first(Read read, std::string_view sql, const Values&... values)
@@ -166,6 +171,8 @@ public:
 private:
     explicit Database(sqlite3* handle) : handle_(handle) {}
     [[nodiscard]] Result<sqlite3_stmt*> prepared(std::string_view sql);
+    [[nodiscard]] Result<void> stepThrough(sqlite3_stmt* statement,
+                                           const std::function<Result<void>(const Row&)>& use);
     [[nodiscard]] Error errorNow(int code);
     void close();
 

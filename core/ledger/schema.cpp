@@ -6,6 +6,8 @@ namespace spile::ledger {
 
 namespace {
 
+// In tables without row numbers the columns of the key stand first: integrity_check of SQLite 3.40
+// reports NULLs in others that come before them, where there are none.
 constexpr const char* tables = R"sql(
 CREATE TABLE meta(
     key TEXT PRIMARY KEY,
@@ -43,8 +45,8 @@ CREATE TRIGGER entry_is_never_deleted BEFORE DELETE ON entry
 
 CREATE TABLE head(
     d INTEGER NOT NULL REFERENCES device_chain(d),
-    seq INTEGER NOT NULL,
     id BLOB NOT NULL,
+    seq INTEGER NOT NULL,
     PRIMARY KEY(d, id)
 ) STRICT, WITHOUT ROWID;
 
@@ -75,8 +77,8 @@ CREATE TABLE entry_photo(
 CREATE TABLE peer_head(
     peer BLOB NOT NULL,
     device BLOB NOT NULL,
-    seq INTEGER NOT NULL,
     id BLOB NOT NULL,
+    seq INTEGER NOT NULL,
     PRIMARY KEY(peer, device, id)
 ) STRICT, WITHOUT ROWID;
 CREATE TABLE peer_missing_photo(

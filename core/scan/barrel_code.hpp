@@ -3,6 +3,7 @@
 #include "core/base/random.hpp"
 #include "core/base/result.hpp"
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -26,8 +27,11 @@ struct LabelText {
     friend bool operator==(const LabelText&, const LabelText&) = default;
 };
 
-/// Return the ISO/IEC 7064 MOD 37,36 check character of `text`. Requires `text` to hold only 0-9,
-/// A-Z.
+/// Return the check character that makes `text` valid: any of 0-9, A-Z.
+///
+/// Requires  `text` to hold only 0-9, A-Z.
+/// Limits    finds every single wrong character, and nearly every swap of two neighbours.
+/// Source    ISO/IEC 7064:2003, hybrid system MOD 37,36.
 [[nodiscard]] char checkCharacter(std::string_view text);
 
 /// Return a cellar mark of 4 random characters.
@@ -56,8 +60,8 @@ struct LabelText {
 [[nodiscard]] Result<std::string> parseTyped(std::string_view mark, std::string_view typed);
 
 /// Return the valid codes that one slip away from `typed` could have been meant: one character
-/// wrong, missing or too many, or two neighbours swapped. Sorted; at most a few dozen, which the
-/// caller narrows to those the cellar has.
+/// wrong, missing or too many, or two neighbours swapped. Without `typed` itself, sorted; at most a
+/// dozen, which the caller narrows to those the cellar has.
 [[nodiscard]] std::vector<std::string> nearCodes(std::string_view mark, std::string_view typed);
 
 }  // namespace spile::scan

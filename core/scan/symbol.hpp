@@ -2,6 +2,7 @@
 
 #include "core/base/result.hpp"
 
+#include <cstddef>
 #include <string_view>
 #include <vector>
 

@@ -1,0 +1,87 @@
+#include "core/cellar/acts/correcting.hpp"
+
+#include "core/cellar/effective.hpp"
+
+#include <algorithm>
+
+namespace spile::cellar {
+
+namespace {
+
+struct Corrected {
+    std::string kind;
+    SubjectId subject;
+};
+
+Result<Corrected> needEntry(Cellar& cellar, const EntryId& id)
+{
+    SPILE_ASSIGN(found, cellar.database().first(
+                            [](const ledger::Row& row) {
+                                return Corrected{row.text(0), row.id<SubjectId>(1)};
+                            },
+                            "SELECT kind, subject FROM entry WHERE id = ?", id));
+    if (!found) {
+        return fail(ErrorCode::NotFound, "record", id.hex(), "one that is in the cellar");
+    }
+    return std::move(*found);
+}
+
+Result<void> checkAmendment(const KindSpec& kind, const ledger::Fields& fields)
+{
+    for (const auto& [number, value] : fields) {
+        const auto field = std::find_if(
+            kind.fields.begin(), kind.fields.end(),
+            [&](const KindField& f) { return static_cast<std::uint32_t>(f.field) == number; });
+        if (field == kind.fields.end()) {
+            return fail(ErrorCode::Malformed, std::string(kind.kind),
+                        "field " + std::to_string(number), "a field that this kind has");
+        }
+        if (value.isNull() && field->required) {
+            return fail(ErrorCode::Malformed, std::string(specOf(field->field).name), "nothing",
+                        "a value");
+        }
+        if (!value.isNull()) {
+            SPILE_TRY(checkValue(specOf(field->field), value));
+        }
+    }
+    return {};
+}
+
+bool beginsCellar(const std::string& kind) { return kind == "genesis" || kind == "device"; }
+
+}  // namespace
+
+Result<EntryId> amend(Cellar& cellar, const EntryId& target, const ledger::Fields& fields)
+{
+    SPILE_ASSIGN(corrected, needEntry(cellar, target));
+    const KindSpec* kind = findKind(corrected.kind);
+    if (kind == nullptr || beginsCellar(corrected.kind) || fields.empty()) {
+        return fail(ErrorCode::Malformed, "amend", corrected.kind,
+                    "a record that can be corrected, and a field");
+    }
+    SPILE_TRY(checkAmendment(*kind, fields));
+    ledger::NewEntry entry;
+    entry.kind = amendKind;
+    entry.subject = corrected.subject;
+    entry.target = target;
+    entry.fields = fields;
+    SPILE_ASSIGN(newest, newestAmendments(cellar.database(), target));
+    newest.resize(std::min(newest.size(), ledger::overwritesMax));
+    entry.overwrites = std::move(newest);
+    return recordOne(cellar, std::move(entry));
+}
+
+Result<EntryId> voidEntry(Cellar& cellar, const EntryId& target)
+{
+    SPILE_ASSIGN(corrected, needEntry(cellar, target));
+    if (beginsCellar(corrected.kind)) {
+        return fail(ErrorCode::Conflict, "void", corrected.kind, "a record of the cellar's work");
+    }
+    ledger::NewEntry entry;
+    entry.kind = voidKind;
+    entry.subject = corrected.subject;
+    entry.target = target;
+    return recordOne(cellar, std::move(entry));
+}
+
+}  // namespace spile::cellar

@@ -1,0 +1,22 @@
+#pragma once
+
+#include "core/cellar/acts/act.hpp"
+
+/// Acts that correct what was recorded. The entry itself stays; what it says changes.
+namespace spile::cellar {
+
+/// Let the entry `target` say `fields` instead; a field set to null is taken out. What this device
+/// knows of earlier corrections is replaced.
+///
+/// Errors    besides those of every act: NotFound if there is no such entry; Malformed if its kind
+///           cannot be corrected or has no such field.
+[[nodiscard]] Result<EntryId> amend(Cellar& cellar, const EntryId& target,
+                                    const ledger::Fields& fields);
+
+/// Let the entry `target` not count; voiding that void entry lets it count again.
+///
+/// Errors    NotFound if there is no such entry; Conflict for the entries that a cellar begins
+/// with.
+[[nodiscard]] Result<EntryId> voidEntry(Cellar& cellar, const EntryId& target);
+
+}  // namespace spile::cellar

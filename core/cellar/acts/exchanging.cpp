@@ -1,0 +1,31 @@
+#include "core/cellar/acts/exchanging.hpp"
+
+#include "core/cellar/join_code.hpp"
+
+namespace spile::cellar {
+
+Result<DayFileOut> handOut(Cellar& cellar, const Path& file, const std::optional<DeviceId>& to,
+                           const Job& job)
+{
+    DayFileOut out;
+    SPILE_ASSIGN(sheets, openSheets(cellar));
+    out.openSheets = std::move(sheets);
+    SPILE_ASSIGN(handed, ledger::handOut(cellar.ledger(), file, to, programVersion, job));
+    out.file = handed;
+    return out;
+}
+
+Result<ledger::TakenIn> takeIn(Cellar& cellar, const Path& file, const Job& job)
+{
+    return ledger::takeIn(cellar.ledger(), file, ledger::SignatureCheck::EveryEntry, job);
+}
+
+Result<ledger::Admitted> admit(Cellar& cellar, std::string_view code, const std::string& name,
+                               ledger::DeviceRole role)
+{
+    SPILE_ASSIGN(device, parseJoinCode(code));
+    SPILE_TRY(checkValue(specOf(Field::Name), ledger::Value(name)));
+    return ledger::admit(cellar.ledger(), device, name, role);
+}
+
+}  // namespace spile::cellar

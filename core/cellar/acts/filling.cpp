@@ -1,0 +1,105 @@
+#include "core/cellar/acts/filling.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace spile::cellar {
+
+namespace {
+
+template <class T>
+std::optional<double> mapped(const std::optional<T>& quantity, double (*in)(T))
+{
+    return quantity ? std::optional(in(*quantity)) : std::nullopt;
+}
+
+}  // namespace
+
+Result<EntryId> recordFill(Cellar& cellar, const NewFill& fill)
+{
+    SPILE_TRY(needSubject(cellar, "barrel", fill.barrel));
+    SPILE_TRY(needPerson(cellar, fill.circumstance));
+    if (fill.batch) {
+        SPILE_TRY(needSubject(cellar, "batch", *fill.batch));
+    }
+    if (needFilled(cellar, fill.barrel)) {
+        return fail(ErrorCode::Conflict, "barrel", "it holds beer already",
+                    "record it emptied first");
+    }
+    FieldSet fields(fill.circumstance);
+    fields.setIfAny(Field::Batch, fill.batch);
+    SPILE_TRY(fields.setVolume(Field::VolumeMl, fill.volume));
+    SPILE_TRY(fields.setScaled(Field::AbvE2, fill.alcoholByVolume, 1e4));
+    SPILE_TRY(fields.setScaled(Field::SgE4, fill.specificGravity, 1e4));
+    return recordOne(cellar,
+                     newEntry("fill", fill.barrel, std::move(fields), fill.circumstance.at));
+}
+
+Result<EntryId> recordEmpty(Cellar& cellar, const NewEmpty& emptying)
+{
+    SPILE_TRY(needFilled(cellar, emptying.barrel));
+    SPILE_TRY(needPerson(cellar, emptying.circumstance));
+    FieldSet fields(emptying.circumstance);
+    SPILE_TRY(fields.setVolume(Field::VolumeMl, emptying.volume));
+    fields.setText(Field::NextUse, emptying.nextUse);
+    return recordOne(
+        cellar, newEntry("empty", emptying.barrel, std::move(fields), emptying.circumstance.at));
+}
+
+Result<EntryId> recordGauge(Cellar& cellar, const NewGauge& gauge)
+{
+    SPILE_TRY(needFilled(cellar, gauge.barrel));
+    SPILE_TRY(needPerson(cellar, gauge.circumstance));
+    FieldSet fields(gauge.circumstance);
+    SPILE_TRY(fields.setVolume(Field::VolumeMl, gauge.volume));
+    fields.setText(Field::GaugeMethod, gauge.method);
+    SPILE_TRY(fields.setScaled(Field::DipMm, mapped<Length>(gauge.dip, inMillimetres), 1));
+    SPILE_TRY(fields.setScaled(Field::MassG, mapped<Mass>(gauge.mass, inGrams), 1));
+    SPILE_TRY(
+        fields.setScaled(Field::TempMc, mapped<Temperature>(gauge.temperature, inCelsius), 1e3));
+    return recordOne(cellar,
+                     newEntry("gauge", gauge.barrel, std::move(fields), gauge.circumstance.at));
+}
+
+Result<EntryId> recordCheck(Cellar& cellar, const NewCheck& check)
+{
+    SPILE_TRY(needSubject(cellar, "barrel", check.barrel));
+    SPILE_TRY(needPerson(cellar, check.circumstance));
+    FieldSet fields(check.circumstance);
+    fields.setText(Field::Finding, check.finding);
+    fields.set(Field::Sound, check.sound);
+    return recordOne(cellar,
+                     newEntry("check", check.barrel, std::move(fields), check.circumstance.at));
+}
+
+Result<EntryId> recordMove(Cellar& cellar, const SubjectId& barrel, const SubjectId& place,
+                           const Circumstance& circumstance)
+{
+    SPILE_TRY(needSubject(cellar, "barrel", barrel));
+    SPILE_TRY(needSubject(cellar, "place", place));
+    SPILE_TRY(needPerson(cellar, circumstance));
+    FieldSet fields(circumstance);
+    fields.set(Field::Place, place);
+    return recordOne(cellar, newEntry("move", barrel, std::move(fields), circumstance.at));
+}
+
+Result<EntryId> recordVerdict(Cellar& cellar, const NewVerdict& verdict)
+{
+    static constexpr std::array<std::string_view, 6> words = {"hold", "ready", "top up",
+                                                              "move", "blend", "destroy"};
+    SPILE_TRY(needFilled(cellar, verdict.barrel));
+    SPILE_TRY(needPerson(cellar, verdict.circumstance));
+    if (std::find(words.begin(), words.end(), verdict.verdict) == words.end()) {
+        return fail(ErrorCode::Malformed, "verdict", verdict.verdict,
+                    "hold, ready, top up, move, blend or destroy");
+    }
+    FieldSet fields(verdict.circumstance);
+    fields.setText(Field::Verdict, verdict.verdict);
+    if (verdict.until) {
+        fields.set(Field::UntilMs, toMs(*verdict.until));
+    }
+    return recordOne(
+        cellar, newEntry("verdict", verdict.barrel, std::move(fields), verdict.circumstance.at));
+}
+
+}  // namespace spile::cellar

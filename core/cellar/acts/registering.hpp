@@ -1,0 +1,71 @@
+#pragma once
+
+#include "core/cellar/acts/act.hpp"
+#include "core/units/units.hpp"
+
+#include <string>
+#include <vector>
+
+/// Acts that make something known: people, places, targets, batches, barrels.
+namespace spile::cellar {
+
+[[nodiscard]] Result<SubjectId> registerPerson(Cellar& cellar, const std::string& name);
+[[nodiscard]] Result<SubjectId> registerPlace(Cellar& cellar, const std::string& name,
+                                              const std::optional<SubjectId>& parent = {});
+
+/// The range of scores that a beer should have in one attribute.
+struct Window {
+    std::string attribute;
+    int low = 1;
+    int high = 9;
+};
+[[nodiscard]] Result<SubjectId> registerTarget(Cellar& cellar, const std::string& name,
+                                               const std::vector<Window>& windows);
+
+struct NewBatch {
+    std::string name;  // the beer's
+    std::optional<Instant> brewed = {};
+    std::optional<SubjectId> target = {};
+    std::optional<double> specificGravity = {};  // original, 20 °C over 20 °C
+    std::optional<double> alcoholByVolume = {};  // as a fraction, 0.12 for 12 %
+    std::string note = {};
+};
+[[nodiscard]] Result<SubjectId> registerBatch(Cellar& cellar, const NewBatch& batch);
+
+/// How exactly a date is known.
+enum class DatePrecision : std::int64_t { Day = 1, Month = 2, Year = 3 };
+
+/// A barrel that was full when it was registered; all but the date may be unknown.
+struct FullSince {
+    ledger::EventTime since;
+    DatePrecision precision = DatePrecision::Month;
+    std::optional<SubjectId> batch = {};
+    std::optional<Volume> volume = {};
+};
+
+struct NewBarrel {
+    std::string mark = {};    // the brewer's own, "Rum 3"
+    std::string spirit = {};  // what it held before the first beer
+    std::string wood = {};
+    std::optional<int> charLevel = {};
+    std::optional<Volume> size = {};
+    std::optional<int> fillsBefore = {};  // beers it held before; none: unknown
+    std::optional<Instant> emptied = {};
+    std::optional<Mass> tare = {};
+    std::optional<SubjectId> place = {};
+    std::string note = {};
+    std::string code = {};  // on a label that is there already; empty: a new one is made
+    std::optional<FullSince> fullSince = {};
+};
+
+struct RegisteredBarrel {
+    SubjectId barrel;
+    std::string code;
+};
+
+/// Errors    besides those of every act: Malformed if `code` is not a code of this cellar,
+///           Conflict if a barrel has it already.
+[[nodiscard]] Result<RegisteredBarrel> registerBarrel(Cellar& cellar, const NewBarrel& barrel,
+                                                      const Circumstance& circumstance = {});
+
+}  // namespace spile::cellar

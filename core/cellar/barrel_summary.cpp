@@ -1,0 +1,236 @@
+#include "core/cellar/barrel_summary.hpp"
+
+#include <algorithm>
+
+namespace spile::cellar {
+
+using ledger::Database;
+using ledger::Row;
+
+namespace {
+
+constexpr auto leakCheckAfter = std::chrono::days(1);
+constexpr auto firstTastingAfter = std::chrono::days(182);
+constexpr auto nextTastingAfter = std::chrono::days(30);
+
+constexpr std::int64_t precisionDay = 1;
+
+struct Fill {
+    EntryId entry;
+    std::optional<SubjectId> batch;
+    std::optional<std::int64_t> volumeMl;
+    std::int64_t atMs = 0;
+    std::optional<std::int64_t> precision;
+};
+
+struct Registered {
+    std::string code;
+    std::optional<std::string> mark, spirit;
+    std::optional<std::int64_t> sizeMl, fillsBefore;
+    std::optional<SubjectId> place;
+};
+
+Result<std::optional<Registered>> registered(Database& database, const SubjectId& barrel)
+{
+    return database.first(
+        [](const Row& row) {
+            return Registered{row.text(0),         row.textIfAny(1),    row.textIfAny(2),
+                              row.integerIfAny(3), row.integerIfAny(4), row.idIfAny<SubjectId>(5)};
+        },
+        "SELECT coalesce(code, ''), mark, spirit, size_ml, fills_before, place FROM state_barrel "
+        "WHERE subject = ? AND voided = 0 ORDER BY at_ms, device, seq LIMIT 1",
+        barrel);
+}
+
+Result<std::optional<Fill>> latestFill(Database& database, const SubjectId& barrel)
+{
+    return database.first(
+        [](const Row& row) {
+            return Fill{row.id<EntryId>(0), row.idIfAny<SubjectId>(1), row.integerIfAny(2),
+                        row.integer(3), row.integerIfAny(4)};
+        },
+        "SELECT entry, batch, volume_ml, at_ms, date_precision FROM state_fill WHERE subject = ? "
+        "AND voided = 0 "
+        "ORDER BY at_ms DESC, device DESC, seq DESC LIMIT 1",
+        barrel);
+}
+
+Result<std::optional<SubjectId>> latestPlace(Database& database, const SubjectId& barrel)
+{
+    SPILE_ASSIGN(moved,
+                 database.first([](const Row& row) { return row.idIfAny<SubjectId>(0); },
+                                "SELECT place FROM state_move WHERE subject = ? AND voided = 0 "
+                                "ORDER BY at_ms DESC, device DESC, seq DESC LIMIT 1",
+                                barrel));
+    return moved.value_or(std::nullopt);
+}
+
+// The newest gauge, or the fill where there is none, less what was drawn since.
+Result<std::optional<std::int64_t>> volumeHeld(Database& database, const SubjectId& barrel,
+                                               const Fill& fill)
+{
+    struct Gauge {
+        std::optional<std::int64_t> volumeMl;
+        std::int64_t atMs;
+    };
+    SPILE_ASSIGN(gauge,
+                 database.first(
+                     [](const Row& row) {
+                         return Gauge{row.integerIfAny(0), row.integer(1)};
+                     },
+                     "SELECT volume_ml, at_ms FROM state_gauge WHERE subject = ? AND voided = 0 "
+                     "AND at_ms >= ? ORDER BY at_ms DESC, device DESC, seq DESC LIMIT 1",
+                     barrel, fill.atMs));
+    const Gauge known = gauge.value_or(Gauge{fill.volumeMl, fill.atMs});
+    if (!known.volumeMl) {
+        return std::optional<std::int64_t>();
+    }
+    SPILE_ASSIGN(drawn, database.integer(
+                            0,
+                            "SELECT coalesce(sum(volume_ml), 0) FROM state_draw WHERE subject = ? "
+                            "AND voided = 0 AND at_ms >= ?",
+                            barrel, known.atMs));
+    return std::optional(std::max<std::int64_t>(0, *known.volumeMl - drawn));
+}
+
+struct Latest {
+    std::optional<std::int64_t> tasteMs, gaugeMs, drawMs, checkMs;
+    std::int64_t tastings = 0;
+};
+
+Result<Latest> latestSince(Database& database, const SubjectId& barrel, std::int64_t sinceMs)
+{
+    const auto ms = [](const Row& row) { return row.integerIfAny(0); };
+    SPILE_ASSIGN(
+        taste, database.first(ms,
+                              "SELECT max(at_ms) FROM state_taste WHERE subject = ? AND voided = 0 "
+                              "AND at_ms >= ?",
+                              barrel, sinceMs));
+    SPILE_ASSIGN(
+        gauge, database.first(ms,
+                              "SELECT max(at_ms) FROM state_gauge WHERE subject = ? AND voided = 0 "
+                              "AND at_ms >= ?",
+                              barrel, sinceMs));
+    SPILE_ASSIGN(
+        draw, database.first(ms,
+                             "SELECT max(at_ms) FROM state_draw WHERE subject = ? AND voided = 0 "
+                             "AND at_ms >= ?",
+                             barrel, sinceMs));
+    SPILE_ASSIGN(
+        check, database.first(ms,
+                              "SELECT max(at_ms) FROM state_check WHERE subject = ? AND voided = 0 "
+                              "AND at_ms >= ?",
+                              barrel, sinceMs));
+    SPILE_ASSIGN(tastings, database.integer(
+                               0,
+                               "SELECT count(*) FROM state_taste WHERE subject = ? AND voided = 0 "
+                               "AND at_ms >= ?",
+                               barrel, sinceMs));
+    return Latest{*taste, *gauge, *draw, *check, tastings};
+}
+
+std::optional<Instant> instant(const std::optional<std::int64_t>& ms)
+{
+    return ms ? std::optional(instantFromMs(*ms)) : std::nullopt;
+}
+
+std::optional<std::int64_t> milliseconds(const std::optional<Instant>& t)
+{
+    return t ? std::optional(toMs(*t)) : std::nullopt;
+}
+
+Result<void> readVerdict(Database& database, const SubjectId& barrel, std::int64_t sinceMs,
+                         BarrelFacts& facts)
+{
+    return database.each(
+        [&](const Row& row) {
+            facts.verdict = row.textIfAny(0);
+            facts.verdictAt = instantFromMs(row.integer(1));
+            facts.verdictUntil = instant(row.integerIfAny(2));
+            return Result<void>();
+        },
+        "SELECT verdict, at_ms, until_ms FROM state_verdict WHERE subject = ? AND voided = 0 AND "
+        "at_ms >= ? "
+        "ORDER BY at_ms DESC, device DESC, seq DESC LIMIT 1",
+        barrel, sinceMs);
+}
+
+Result<std::optional<std::int64_t>> fillNumber(Database& database, const SubjectId& barrel,
+                                               const std::optional<std::int64_t>& fillsBefore)
+{
+    SPILE_ASSIGN(
+        fills, database.integer(
+                   0, "SELECT count(*) FROM state_fill WHERE subject = ? AND voided = 0", barrel));
+    return fillsBefore ? std::optional(*fillsBefore + fills) : std::nullopt;
+}
+
+}  // namespace
+
+NextStep nextStep(const BarrelFacts& facts)
+{
+    if (!facts.filled) {
+        return {"fill", std::nullopt};
+    }
+    if (facts.verdict == "ready" || facts.verdict == "blend" || facts.verdict == "destroy") {
+        return {"empty", facts.verdictAt};
+    }
+    if (facts.verdict == "hold" && facts.verdictUntil) {
+        return {"taste", facts.verdictUntil};
+    }
+    if (facts.filledToTheDay && !facts.lookedAfterFill) {
+        return {"check for leaks", *facts.filledAt + leakCheckAfter};
+    }
+    if (facts.lastTasted) {
+        return {"taste", *facts.lastTasted + nextTastingAfter};
+    }
+    return {"taste", *facts.filledAt + firstTastingAfter};
+}
+
+Result<void> writeBarrelSummary(Database& database, const SubjectId& barrel)
+{
+    SPILE_ASSIGN(own, registered(database, barrel));
+    if (!own) {  // not registered here yet, or its registration was voided
+        return database.execute("DELETE FROM state_barrel_now WHERE subject = ?", barrel);
+    }
+    SPILE_ASSIGN(fill, latestFill(database, barrel));
+    SPILE_ASSIGN(emptied, database.integer(
+                              0,
+                              "SELECT coalesce(max(at_ms), 0) FROM state_empty WHERE subject = ? "
+                              "AND voided = 0",
+                              barrel));
+    SPILE_ASSIGN(moved, latestPlace(database, barrel));
+    BarrelFacts facts;
+    facts.filled = fill && fill->atMs > emptied;
+    Latest latest;
+    std::optional<std::int64_t> volumeMl;
+    std::optional<std::int64_t> number;
+    if (facts.filled) {
+        facts.filledAt = instantFromMs(fill->atMs);
+        facts.filledToTheDay = fill->precision.value_or(precisionDay) == precisionDay;
+        SPILE_ASSIGN(since, latestSince(database, barrel, fill->atMs));
+        SPILE_ASSIGN(held, volumeHeld(database, barrel, *fill));
+        SPILE_ASSIGN(fills, fillNumber(database, barrel, own->fillsBefore));
+        SPILE_TRY(readVerdict(database, barrel, fill->atMs, facts));
+        latest = since;
+        volumeMl = held;
+        number = fills;
+        facts.lastTasted = instant(latest.tasteMs);
+        facts.lookedAfterFill = latest.tasteMs || latest.gaugeMs || latest.drawMs || latest.checkMs;
+    }
+    const NextStep next = nextStep(facts);
+    const bool full = facts.filled;
+    return database.execute(
+        "INSERT OR REPLACE INTO state_barrel_now(subject, code, mark, spirit, size_ml, place, "
+        "filled, fill, batch, "
+        "fill_number, filled_ms, filled_precision, volume_ml, tastings, last_taste_ms, "
+        "last_gauge_ms, last_draw_ms, "
+        "verdict, next_step, due_ms) VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, "
+        "?, ?)",
+        barrel, own->code, own->mark, own->spirit, own->sizeMl, moved ? moved : own->place,
+        full ? 1 : 0, full ? std::optional(fill->entry) : std::nullopt,
+        full ? fill->batch : std::nullopt, number, full ? std::optional(fill->atMs) : std::nullopt,
+        full ? fill->precision : std::nullopt, volumeMl, latest.tastings, latest.tasteMs,
+        latest.gaugeMs, latest.drawMs, facts.verdict, next.step, milliseconds(next.due));
+}
+
+}  // namespace spile::cellar

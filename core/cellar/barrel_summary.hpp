@@ -1,0 +1,41 @@
+#pragma once
+
+#include "core/base/ids.hpp"
+#include "core/base/time.hpp"
+#include "core/ledger/database.hpp"
+
+#include <optional>
+#include <string>
+
+namespace spile::cellar {
+
+/// What there is to do next with a barrel, and from when on it is due. No date: it rests, or it
+/// waits for the brewer.
+struct NextStep {
+    std::string step;  // "fill", "check for leaks", "taste", "empty"
+    std::optional<Instant> due;
+};
+
+/// What is known of a barrel when its next step is looked for.
+struct BarrelFacts {
+    bool filled = false;
+    std::optional<Instant> filledAt;
+    bool filledToTheDay = false;         // not only "some time in that month"
+    bool lookedAfterFill = false;        // checked, gauged, drawn from or tasted since
+    std::optional<Instant> lastTasted;   // in this fill
+    std::optional<std::string> verdict;  // the latest in this fill
+    std::optional<Instant> verdictAt;
+    std::optional<Instant> verdictUntil;
+};
+
+/// Return the next step by the trade's habit: look for leaks the day after filling, taste first at
+/// six months and then monthly, unless a verdict says otherwise.
+///
+/// Source    common practice, no source. A later, learned outlook takes its place where it knows
+/// more.
+[[nodiscard]] NextStep nextStep(const BarrelFacts& facts);
+
+/// Make the summary row of one barrel anew from its facts.
+[[nodiscard]] Result<void> writeBarrelSummary(ledger::Database& database, const SubjectId& barrel);
+
+}  // namespace spile::cellar

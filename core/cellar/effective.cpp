@@ -1,0 +1,134 @@
+#include "core/cellar/effective.hpp"
+
+#include <algorithm>
+#include <map>
+#include <set>
+#include <tuple>
+
+namespace spile::cellar {
+
+namespace {
+
+struct Amendment {
+    EntryId id;
+    bool voided = false;
+    ledger::Entry core;
+    ledger::Fields fields;
+
+    // Its place in the order that ties are settled by.
+    [[nodiscard]] auto order() const
+    {
+        return std::tuple(std::min(core.eventTime(), core.recorded), core.device, core.seq, id);
+    }
+};
+
+Result<std::vector<Amendment>> amendmentsOf(ledger::Database& database, const EntryId& target)
+{
+    std::vector<Amendment> found;
+    SPILE_TRY(database.each(
+        [&](const ledger::Row& row) -> Result<void> {
+            SPILE_ASSIGN(core, ledger::decodeCore(row.blob(2)));
+            // A body of another shape, from a newer version, corrects nothing here.
+            auto fields = ledger::decodeFields(row.blob(3));
+            found.push_back({row.id<EntryId>(0), row.integer(1) != 0, std::move(core),
+                             fields ? std::move(*fields) : ledger::Fields()});
+            return {};
+        },
+        "SELECT a.entry, a.voided, e.core, e.body FROM state_amend AS a JOIN entry AS e ON e.id = "
+        "a.entry "
+        "WHERE a.target = ? ORDER BY a.entry",
+        target));
+    return found;
+}
+
+// The amendments that are replaced, directly or through others, by one of `from`.
+std::set<EntryId> replacedBy(const std::vector<Amendment>& all, std::vector<EntryId> from)
+{
+    std::map<EntryId, const Amendment*> byId;
+    for (const Amendment& amendment : all) {
+        byId.emplace(amendment.id, &amendment);
+    }
+    std::set<EntryId> replaced;
+    while (!from.empty()) {
+        const auto at = byId.find(from.back());
+        from.pop_back();
+        if (at == byId.end()) {
+            continue;
+        }
+        for (const EntryId& older : at->second->core.overwrites) {
+            if (replaced.insert(older).second) {
+                from.push_back(older);
+            }
+        }
+    }
+    return replaced;
+}
+
+void applyField(std::uint32_t number, const std::vector<Amendment>& all, Effective& effective)
+{
+    std::vector<const Amendment*> writes;
+    std::vector<EntryId> ids;
+    for (const Amendment& amendment : all) {
+        if (!amendment.voided && amendment.fields.contains(number)) {
+            writes.push_back(&amendment);
+            ids.push_back(amendment.id);
+        }
+    }
+    const std::set<EntryId> replaced = replacedBy(all, ids);
+    std::erase_if(writes, [&](const Amendment* write) { return replaced.contains(write->id); });
+    if (writes.empty()) {
+        return;
+    }
+    const Amendment* shown = *std::max_element(
+        writes.begin(), writes.end(),
+        [](const Amendment* a, const Amendment* b) { return a->order() < b->order(); });
+    const ledger::Value& value = shown->fields.at(number);
+    effective.twoValues |= std::any_of(writes.begin(), writes.end(), [&](const Amendment* write) {
+        return write->fields.at(number) != value;
+    });
+    effective.amended = true;
+    if (value.isNull()) {
+        effective.fields.erase(number);
+    } else {
+        effective.fields[number] = value;
+    }
+}
+
+}  // namespace
+
+Result<Effective> applyAmendments(ledger::Database& database, const EntryId& id,
+                                  ledger::Fields fields)
+{
+    Effective effective{std::move(fields)};
+    SPILE_ASSIGN(all, amendmentsOf(database, id));
+    std::set<std::uint32_t> numbers;
+    for (const Amendment& amendment : all) {
+        for (const auto& [number, value] : amendment.fields) {
+            numbers.insert(number);
+        }
+    }
+    for (const std::uint32_t number : numbers) {
+        applyField(number, all, effective);
+    }
+    return effective;
+}
+
+Result<std::vector<EntryId>> newestAmendments(ledger::Database& database, const EntryId& id)
+{
+    SPILE_ASSIGN(all, amendmentsOf(database, id));
+    std::vector<EntryId> ids;
+    std::transform(all.begin(), all.end(), std::back_inserter(ids),
+                   [](const Amendment& a) { return a.id; });
+    const std::set<EntryId> replaced = replacedBy(all, ids);
+    std::erase_if(ids, [&](const EntryId& amendment) { return replaced.contains(amendment); });
+    return ids;
+}
+
+Result<bool> isVoided(ledger::Database& database, const EntryId& id)
+{
+    SPILE_ASSIGN(
+        found, database.integer(0, "SELECT 1 FROM state_void WHERE target = ? AND voided = 0", id));
+    return found == 1;
+}
+
+}  // namespace spile::cellar

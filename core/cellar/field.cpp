@@ -1,0 +1,178 @@
+#include "core/cellar/field.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace spile::cellar {
+
+namespace {
+
+constexpr std::int64_t id = 16;
+constexpr std::int64_t nameChars = 80;
+constexpr std::int64_t wordChars = 32;
+constexpr std::int64_t latestMs = 253402300799999;  // year 9999
+constexpr std::int64_t volumeMostMl = 100'000'000;  // 100 m3: no barrel and few tanks hold more
+
+constexpr std::array windowItems = {ItemColumn{"attribute", FieldType::Text, 1, wordChars},
+                                    ItemColumn{"low", FieldType::Integer, 1, 9},
+                                    ItemColumn{"high", FieldType::Integer, 1, 9}};
+constexpr std::array glassItems = {ItemColumn{"glass", FieldType::Integer, 1, 999},
+                                   ItemColumn{"barrel", FieldType::Bytes, id, id}};
+constexpr std::array scoreItems = {
+    ItemColumn{"attribute", FieldType::Text, 1, wordChars},
+    ItemColumn{"score", FieldType::Integer, 1, 9, true}};  // null: not judged
+constexpr std::array faultItems = {ItemColumn{"fault", FieldType::Text, 1, wordChars},
+                                   ItemColumn{"strength", FieldType::Integer, 1, 9}};
+constexpr std::array orderItems = {ItemColumn{"attribute", FieldType::Text, 1, wordChars}};
+constexpr std::array directionItems = {ItemColumn{"attribute", FieldType::Text, 1, wordChars},
+                                       // -1: too much, 0: right, 1: more
+                                       ItemColumn{"direction", FieldType::Integer, -1, 1}};
+
+// In the order of the numbers; a number is never given to another field.
+constexpr std::array specs = {
+    FieldSpec{Field::Name, "name", FieldType::Text, 1, nameChars},
+    FieldSpec{Field::Mark, "mark", FieldType::Text, 1, 24},
+    FieldSpec{Field::PublicKey, "public_key", FieldType::Bytes, 32, 32},
+    FieldSpec{Field::Role, "role", FieldType::Integer, 1, 2},
+    FieldSpec{Field::Note, "note", FieldType::Text, 1, 4000},
+    FieldSpec{Field::Code, "code", FieldType::Text, 6, 6},
+    FieldSpec{Field::Spirit, "spirit", FieldType::Text, 1, wordChars},
+    FieldSpec{Field::Wood, "wood", FieldType::Text, 1, wordChars},
+    FieldSpec{Field::CharLevel, "char_level", FieldType::Integer, 0, 5},
+    FieldSpec{Field::SizeMl, "size_ml", FieldType::Integer, 500, volumeMostMl},
+    FieldSpec{Field::FillsBefore, "fills_before", FieldType::Integer, 0, 50},
+    FieldSpec{Field::EmptiedMs, "emptied_ms", FieldType::Integer, 0, latestMs},
+    FieldSpec{Field::TareG, "tare_g", FieldType::Integer, 100, 5'000'000},
+    FieldSpec{Field::Place, "place", FieldType::Bytes, id, id},
+    FieldSpec{Field::Parent, "parent", FieldType::Bytes, id, id},
+    FieldSpec{Field::Windows, "windows", FieldType::List, 0, 40, windowItems},
+    FieldSpec{Field::BrewedMs, "brewed_ms", FieldType::Integer, 0, latestMs},
+    FieldSpec{Field::Target, "target", FieldType::Bytes, id, id},
+    FieldSpec{Field::Batch, "batch", FieldType::Bytes, id, id},
+    FieldSpec{Field::VolumeMl, "volume_ml", FieldType::Integer, 1, volumeMostMl},
+    FieldSpec{Field::DatePrecision, "date_precision", FieldType::Integer, 1, 3},
+    FieldSpec{Field::SgE4, "sg_e4", FieldType::Integer, 9000, 13000},
+    FieldSpec{Field::PhE2, "ph_e2", FieldType::Integer, 100, 1000},
+    FieldSpec{Field::TempMc, "temp_mc", FieldType::Integer, -20'000, 60'000},
+    FieldSpec{Field::AbvE2, "abv_e2", FieldType::Integer, 0, 8000},
+    FieldSpec{Field::Sound, "sound", FieldType::Flag},
+    FieldSpec{Field::Finding, "finding", FieldType::Text, 1, wordChars},
+    FieldSpec{Field::GaugeMethod, "gauge_method", FieldType::Text, 1, wordChars},
+    FieldSpec{Field::DipMm, "dip_mm", FieldType::Integer, 0, 5000},
+    FieldSpec{Field::MassG, "mass_g", FieldType::Integer, 1, 200'000'000},
+    FieldSpec{Field::DrawMethod, "draw_method", FieldType::Text, 1, wordChars},
+    FieldSpec{Field::Person, "person", FieldType::Bytes, id, id},
+    FieldSpec{Field::Flight, "flight", FieldType::Bytes, id, id},
+    FieldSpec{Field::Glass, "glass", FieldType::Integer, 1, 999},
+    FieldSpec{Field::Glasses, "glasses", FieldType::List, 1, 60, glassItems},
+    FieldSpec{Field::Scores, "scores", FieldType::List, 0, 60, scoreItems},
+    FieldSpec{Field::Faults, "faults", FieldType::List, 0, 40, faultItems},
+    FieldSpec{Field::Liking, "liking", FieldType::Integer, 1, 9},
+    FieldSpec{Field::AttributeOrder, "attribute_order", FieldType::List, 0, 60, orderItems},
+    FieldSpec{Field::PalateTired, "palate_tired", FieldType::Flag},
+    FieldSpec{Field::Directions, "directions", FieldType::List, 1, 40, directionItems},
+    FieldSpec{Field::Purpose, "purpose", FieldType::Text, 1, wordChars},
+    FieldSpec{Field::Verdict, "verdict", FieldType::Text, 1, wordChars},
+    FieldSpec{Field::UntilMs, "until_ms", FieldType::Integer, 0, latestMs},
+    FieldSpec{Field::NextUse, "next_use", FieldType::Text, 1, wordChars},
+};
+
+// Characters, not bytes: continuation bytes of UTF-8 are not counted.
+std::int64_t characters(const std::string& text)
+{
+    return std::count_if(text.begin(), text.end(),
+                         [](char c) { return (static_cast<unsigned char>(c) & 0xc0U) != 0x80U; });
+}
+
+std::string range(std::int64_t least, std::int64_t most)
+{
+    return least == most ? std::to_string(least)
+                         : std::to_string(least) + " to " + std::to_string(most);
+}
+
+Result<void> checkText(std::string_view name, const std::string& text, std::int64_t least,
+                       std::int64_t most)
+{
+    const std::int64_t length = characters(text);
+    if (!isUtf8(text)) {
+        return fail(ErrorCode::Malformed, std::string(name), toHex(asBytes(text)), "text in UTF-8");
+    }
+    if (length < least || length > most) {
+        return fail(ErrorCode::OutOfRange, std::string(name), text,
+                    range(least, most) + " characters");
+    }
+    return {};
+}
+
+Result<void> checkOne(std::string_view name, FieldType type, std::int64_t least, std::int64_t most,
+                      const ledger::Value& value)
+{
+    const auto* integer = value.as<std::int64_t>();
+    const auto* text = value.as<std::string>();
+    const auto* bytes = value.as<Bytes>();
+    if (type == FieldType::Integer && integer != nullptr) {
+        if (*integer < least || *integer > most) {
+            return fail(ErrorCode::OutOfRange, std::string(name), std::to_string(*integer),
+                        range(least, most));
+        }
+        return {};
+    }
+    if (type == FieldType::Text && text != nullptr) {
+        return checkText(name, *text, least, most);
+    }
+    if (type == FieldType::Bytes && bytes != nullptr &&
+        static_cast<std::int64_t>(bytes->size()) == least) {
+        return {};
+    }
+    if (type == FieldType::Flag && value.as<bool>() != nullptr) {
+        return {};
+    }
+    return fail(ErrorCode::Malformed, std::string(name), "a value of another type");
+}
+
+Result<void> checkRow(const FieldSpec& spec, const ledger::Value& value)
+{
+    const auto* row = value.as<ledger::List>();
+    if (row == nullptr || row->size() != spec.items.size()) {
+        return fail(ErrorCode::Malformed, std::string(spec.name), "a row of another shape");
+    }
+    for (std::size_t i = 0; i < row->size(); ++i) {
+        const ItemColumn& column = spec.items[i];
+        if ((*row)[i].isNull() && column.mayBeNull) {
+            continue;
+        }
+        SPILE_TRY(checkOne(column.name, column.type, column.least, column.most, (*row)[i]));
+    }
+    return {};
+}
+
+}  // namespace
+
+const FieldSpec* findField(std::uint32_t number)
+{
+    return number >= 1 && number <= specs.size() ? &specs[number - 1] : nullptr;
+}
+
+const FieldSpec& specOf(Field field) { return *findField(static_cast<std::uint32_t>(field)); }
+
+Result<void> checkValue(const FieldSpec& spec, const ledger::Value& value)
+{
+    if (spec.type != FieldType::List) {
+        return checkOne(spec.name, spec.type, spec.least, spec.most, value);
+    }
+    const auto* rows = value.as<ledger::List>();
+    if (rows == nullptr) {
+        return fail(ErrorCode::Malformed, std::string(spec.name), "not a list");
+    }
+    const auto count = static_cast<std::int64_t>(rows->size());
+    if (count < spec.least || count > spec.most) {
+        return fail(ErrorCode::OutOfRange, std::string(spec.name), std::to_string(count),
+                    range(spec.least, spec.most) + " rows");
+    }
+    for (const ledger::Value& row : *rows) {
+        SPILE_TRY(checkRow(spec, row));
+    }
+    return {};
+}
+
+}  // namespace spile::cellar

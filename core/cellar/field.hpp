@@ -1,0 +1,90 @@
+#pragma once
+
+#include "core/ledger/fields.hpp"
+
+#include <cstdint>
+#include <string_view>
+
+/// The fields that the bodies of entries are made of. A field has one number, one name, one type
+/// and one range for ever, whichever kind uses it; a quantity's unit is in its name.
+namespace spile::cellar {
+
+enum class Field : std::uint32_t {
+    Name = 1,
+    Mark = 2,
+    PublicKey = 3,
+    Role = 4,
+    Note = 5,
+    Code = 6,
+    Spirit = 7,
+    Wood = 8,
+    CharLevel = 9,
+    SizeMl = 10,
+    FillsBefore = 11,
+    EmptiedMs = 12,
+    TareG = 13,
+    Place = 14,
+    Parent = 15,
+    Windows = 16,
+    BrewedMs = 17,
+    Target = 18,
+    Batch = 19,
+    VolumeMl = 20,
+    DatePrecision = 21,
+    SgE4 = 22,
+    PhE2 = 23,
+    TempMc = 24,
+    AbvE2 = 25,
+    Sound = 26,
+    Finding = 27,
+    GaugeMethod = 28,
+    DipMm = 29,
+    MassG = 30,
+    DrawMethod = 31,
+    Person = 32,
+    Flight = 33,
+    Glass = 34,
+    Glasses = 35,
+    Scores = 36,
+    Faults = 37,
+    Liking = 38,
+    AttributeOrder = 39,
+    PalateTired = 40,
+    Directions = 41,
+    Purpose = 42,
+    Verdict = 43,
+    UntilMs = 44,
+    NextUse = 45,
+};
+
+enum class FieldType : std::uint8_t { Integer, Text, Bytes, Flag, List };
+
+/// One column of a list field's rows.
+struct ItemColumn {
+    std::string_view name;
+    FieldType type;
+    std::int64_t least = 0;  // integers: the range; text: the number of characters
+    std::int64_t most = 0;
+    bool mayBeNull = false;
+};
+
+struct FieldSpec {
+    Field field;
+    std::string_view name;
+    FieldType type;
+    std::int64_t least = 0;  // integers: the range; text: characters; bytes: length; list: rows
+    std::int64_t most = 0;
+    std::span<const ItemColumn> items = {};  // list fields: the columns of a row
+};
+
+/// Return what is fixed about `field`.
+[[nodiscard]] const FieldSpec& specOf(Field field);
+/// Return the field with that number; none if this version does not know it.
+[[nodiscard]] const FieldSpec* findField(std::uint32_t number);
+
+/// Check a value against its field: type and range.
+///
+/// Errors    OutOfRange or Malformed, naming field, value and range.
+[[nodiscard]] Result<void> checkValue(const FieldSpec& spec, const ledger::Value& value);
+
+}  // namespace spile::cellar

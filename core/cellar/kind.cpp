@@ -1,0 +1,130 @@
+#include "core/cellar/kind.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace spile::cellar {
+
+namespace {
+
+using F = Field;
+constexpr bool required = true;
+
+constexpr std::array genesisFields = {KindField{F::Name, required}, KindField{F::Mark, required},
+                                      KindField{F::PublicKey, required}};
+constexpr std::array deviceFields = {KindField{F::Name, required}, KindField{F::PublicKey},
+                                     KindField{F::Role, required}};
+constexpr std::array personFields = {KindField{F::Name, required}, KindField{F::Note}};
+constexpr std::array placeFields = {KindField{F::Name, required}, KindField{F::Parent},
+                                    KindField{F::Note}};
+constexpr std::array targetFields = {KindField{F::Name, required}, KindField{F::Windows},
+                                     KindField{F::Note}};
+constexpr std::array batchFields = {KindField{F::Name, required}, KindField{F::BrewedMs},
+                                    KindField{F::Target},         KindField{F::SgE4},
+                                    KindField{F::AbvE2},          KindField{F::Note}};
+constexpr std::array barrelFields = {
+    KindField{F::Code, required}, KindField{F::Mark},      KindField{F::Spirit},
+    KindField{F::Wood},           KindField{F::CharLevel}, KindField{F::SizeMl},
+    KindField{F::FillsBefore},    KindField{F::EmptiedMs}, KindField{F::TareG},
+    KindField{F::Place},          KindField{F::Note}};
+constexpr std::array fillFields = {
+    KindField{F::Batch}, KindField{F::VolumeMl}, KindField{F::DatePrecision}, KindField{F::AbvE2},
+    KindField{F::SgE4},  KindField{F::Person},   KindField{F::Note}};
+constexpr std::array checkFieldsOf = {KindField{F::Finding, required},
+                                      KindField{F::Sound, required}, KindField{F::Person},
+                                      KindField{F::Note}};
+constexpr std::array gaugeFields = {KindField{F::VolumeMl, required},
+                                    KindField{F::GaugeMethod, required},
+                                    KindField{F::DipMm},
+                                    KindField{F::MassG},
+                                    KindField{F::TempMc},
+                                    KindField{F::Person},
+                                    KindField{F::Note}};
+constexpr std::array drawFields = {KindField{F::VolumeMl, required},
+                                   KindField{F::DrawMethod, required},
+                                   KindField{F::Person},
+                                   KindField{F::Flight},
+                                   KindField{F::Glass},
+                                   KindField{F::Note}};
+constexpr std::array flightFields = {KindField{F::Name}, KindField{F::Glasses, required},
+                                     KindField{F::Person}, KindField{F::Note}};
+constexpr std::array tasteFields = {KindField{F::Person, required},
+                                    KindField{F::Scores, required},
+                                    KindField{F::Faults},
+                                    KindField{F::Liking},
+                                    KindField{F::AttributeOrder},
+                                    KindField{F::PalateTired},
+                                    KindField{F::Flight},
+                                    KindField{F::Glass},
+                                    KindField{F::Note}};
+constexpr std::array readingFields = {KindField{F::SgE4},   KindField{F::PhE2},
+                                      KindField{F::TempMc}, KindField{F::AbvE2},
+                                      KindField{F::Person}, KindField{F::Note}};
+constexpr std::array directionFields = {KindField{F::Directions, required}, KindField{F::Batch},
+                                        KindField{F::Person}};
+constexpr std::array photoFields = {KindField{F::Purpose, required}, KindField{F::Person},
+                                    KindField{F::Note}};
+constexpr std::array verdictFields = {KindField{F::Verdict, required}, KindField{F::UntilMs},
+                                      KindField{F::Person}, KindField{F::Note}};
+constexpr std::array moveFields = {KindField{F::Place, required}, KindField{F::Person},
+                                   KindField{F::Note}};
+constexpr std::array emptyFields = {KindField{F::VolumeMl}, KindField{F::NextUse},
+                                    KindField{F::Person}, KindField{F::Note}};
+
+constexpr bool aboutBarrel = true;
+constexpr std::array kinds = {
+    KindSpec{"genesis", 1, genesisFields},
+    KindSpec{"device", 1, deviceFields},
+    KindSpec{"person", 1, personFields},
+    KindSpec{"place", 1, placeFields},
+    KindSpec{"target", 1, targetFields},
+    KindSpec{"batch", 1, batchFields},
+    KindSpec{"barrel", 1, barrelFields, aboutBarrel},
+    KindSpec{"fill", 1, fillFields, aboutBarrel},
+    KindSpec{"check", 1, checkFieldsOf, aboutBarrel},
+    KindSpec{"gauge", 1, gaugeFields, aboutBarrel},
+    KindSpec{"draw", 1, drawFields, aboutBarrel},
+    KindSpec{"flight", 1, flightFields},
+    KindSpec{"taste", 1, tasteFields, aboutBarrel},
+    KindSpec{"reading", 1, readingFields, aboutBarrel},
+    KindSpec{"direction", 1, directionFields, aboutBarrel},
+    KindSpec{"photo", 1, photoFields, aboutBarrel},
+    KindSpec{"verdict", 1, verdictFields, aboutBarrel},
+    KindSpec{"move", 1, moveFields, aboutBarrel},
+    KindSpec{"empty", 1, emptyFields, aboutBarrel},
+};
+
+}  // namespace
+
+std::span<const KindSpec> allKinds() { return kinds; }
+
+const KindSpec* findKind(std::string_view kind)
+{
+    const auto* const found = std::find_if(kinds.begin(), kinds.end(),
+                                           [&](const KindSpec& spec) { return spec.kind == kind; });
+    return found == kinds.end() ? nullptr : found;
+}
+
+Result<void> checkFields(const KindSpec& kind, const ledger::Fields& fields)
+{
+    for (const auto& [number, value] : fields) {
+        const FieldSpec* spec = findField(number);
+        const bool own = spec != nullptr &&
+                         std::any_of(kind.fields.begin(), kind.fields.end(),
+                                     [&](const KindField& f) { return f.field == spec->field; });
+        if (!own) {
+            return fail(ErrorCode::Malformed, std::string(kind.kind),
+                        "field " + std::to_string(number), "a field that this kind has");
+        }
+        SPILE_TRY(checkValue(*spec, value));
+    }
+    for (const KindField& field : kind.fields) {
+        if (field.required && !fields.contains(static_cast<std::uint32_t>(field.field))) {
+            return fail(ErrorCode::Malformed, std::string(specOf(field.field).name), "nothing",
+                        "a value");
+        }
+    }
+    return {};
+}
+
+}  // namespace spile::cellar

@@ -1,0 +1,123 @@
+#pragma once
+
+#include "core/base/ids.hpp"
+#include "core/base/time.hpp"
+#include "core/cellar/acts/registering.hpp"
+#include "core/ledger/database.hpp"
+#include "core/ledger/entry.hpp"
+#include "core/units/units.hpp"
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+/// What the state says, as plain values. Every list is read by an index, a page at a time, and
+/// goes on after the last row of the page before.
+///
+/// Errors    of every query: those of ledger::Database.
+namespace spile::cellar {
+
+/// A barrel as it stands in a list.
+struct BarrelRow {
+    SubjectId barrel;
+    std::string code;
+    std::string mark;
+    std::string spirit;
+    std::string beer;   // of the batch it holds; empty if none or unknown
+    std::string place;  // "Cellar / Rack 2"
+    bool filled = false;
+    std::optional<Volume> size;
+    std::optional<Volume> volume;  // held now, as far as is known
+    std::optional<std::int64_t> fillNumber;
+    std::optional<Instant> filledAt;
+    DatePrecision filledPrecision = DatePrecision::Day;
+    std::int64_t tastings = 0;
+    std::string nextStep;
+    std::optional<Instant> due;
+};
+
+/// Where a page of a list begins: after the row with these keys.
+struct AfterCode {
+    std::string code;
+    SubjectId barrel;
+};
+struct AfterDue {
+    Instant due = Instant::min();
+    SubjectId barrel;
+};
+
+/// All barrels in the order of their codes.
+[[nodiscard]] Result<std::vector<BarrelRow>> barrels(ledger::Database& database,
+                                                     const AfterCode& after, int limit);
+/// The barrels whose next step is due by `until`, the longest due first.
+[[nodiscard]] Result<std::vector<BarrelRow>> barrelsDue(ledger::Database& database, Instant until,
+                                                        const AfterDue& after, int limit);
+/// The barrels with this code: one, unless two devices gave the same code to two barrels.
+[[nodiscard]] Result<std::vector<BarrelRow>> barrelsWithCode(ledger::Database& database,
+                                                             const std::string& code);
+
+/// What every fact about a barrel has.
+struct FactRow {
+    EntryId entry;
+    Instant at;
+    std::string person;
+    std::string device;
+    DeviceId deviceId;
+    std::string note;
+    bool amended = false;
+    bool twoValues = false;
+};
+struct FillRow : FactRow {
+    std::string beer;
+    std::optional<Volume> volume;
+    DatePrecision precision = DatePrecision::Day;
+};
+struct GaugeRow : FactRow {
+    Volume volume;
+    std::string method;
+};
+struct DrawRow : FactRow {
+    Volume volume;
+    std::string method;
+};
+struct TasteRow : FactRow {
+    std::map<std::string, std::optional<std::int64_t>> scores;  // 1 to 9, none: not judged
+    std::map<std::string, std::int64_t> faults;
+    std::optional<std::int64_t> liking;
+};
+struct PhotoRow : FactRow {
+    Sha256 hash;
+    std::uint64_t bytes = 0;
+    std::string purpose;
+    bool here = false;  // on this device
+};
+struct ReadingRow : FactRow {
+    std::optional<double> specificGravity, ph, alcoholByVolume;
+    std::optional<Temperature> temperature;
+};
+
+/// All that happened to a barrel, each list the oldest first.
+struct BarrelHistory {
+    std::vector<FillRow> fills;
+    std::vector<GaugeRow> gauges;
+    std::vector<DrawRow> draws;
+    std::vector<TasteRow> tastings;
+    std::vector<ReadingRow> readings;
+    std::vector<PhotoRow> photos;
+};
+[[nodiscard]] Result<BarrelHistory> historyOf(ledger::Database& database, const SubjectId& barrel);
+
+/// Something with a name: a person, place, target, batch or device.
+struct NamedRow {
+    SubjectId subject;
+    std::string name;
+};
+/// Those of one kind in the order of their ids. Requires a kind that has names.
+[[nodiscard]] Result<std::vector<NamedRow>> named(ledger::Database& database, std::string_view kind,
+                                                  const SubjectId& after, int limit);
+
+/// The texts of all list queries, for the test that looks at how they are run.
+[[nodiscard]] std::vector<std::string_view> listQueries();
+
+}  // namespace spile::cellar

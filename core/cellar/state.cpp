@@ -1,0 +1,289 @@
+#include "core/cellar/state.hpp"
+
+#include "core/base/sha256.hpp"
+#include "core/cellar/barrel_summary.hpp"
+#include "core/cellar/effective.hpp"
+#include "core/cellar/state_schema.hpp"
+#include "core/ledger/cbor.hpp"
+
+#include <algorithm>
+
+namespace spile::cellar {
+
+using ledger::Bound;
+using ledger::Database;
+using ledger::Row;
+
+State::State()
+{
+    for (const KindSpec& kind : allKinds()) {
+        statements_.emplace(kind.kind, statementsOf(kind));
+    }
+}
+
+State::~State() = default;
+
+std::int64_t State::version() const { return stateVersion; }
+
+std::vector<std::string> State::tables() const
+{
+    std::vector<std::string> names(commonTableNames().begin(), commonTableNames().end());
+    for (const auto& [kind, statements] : statements_) {
+        names.push_back(tableOf(kind));
+        for (const auto& item : statements.items) {
+            names.push_back(itemTableOf(kind, item.field));
+        }
+    }
+    std::sort(names.begin(), names.end());
+    return names;
+}
+
+Result<bool> State::has(Database& database, std::string_view kind, const SubjectId& subject) const
+{
+    SPILE_ASSIGN(found, database.integer(0, statements_.at(kind).exists, subject));
+    return found == 1;
+}
+
+Result<void> State::create(Database& database, bool temporary)
+{
+    SPILE_TRY(database.run(placed(commonTables(), temporary)));
+    if (!temporary) {
+        SPILE_TRY(database.run(draftTables()));
+    }
+    for (const KindSpec& kind : allKinds()) {
+        SPILE_TRY(database.run(placed(statements_.at(kind.kind).create, temporary)));
+    }
+    return {};
+}
+
+// Also drops tables that only an earlier version had: all whose name begins like a state table's.
+Result<void> State::drop(Database& database)
+{
+    std::vector<std::string> names;
+    SPILE_TRY(database.each(
+        [&](const Row& row) {
+            names.push_back(row.text(0));
+            return Result<void>();
+        },
+        "SELECT name FROM sqlite_schema WHERE type = 'table' AND name GLOB 'state_*'"));
+    for (const std::string& name : names) {
+        SPILE_TRY(database.run("DROP TABLE \"" + name + "\""));
+    }
+    return {};
+}
+
+Result<void> State::apply(Database& database, const ledger::CountedEntry& entry)
+{
+    const ledger::Entry& core = entry.core;
+    const KindSpec* kind = findKind(core.kind);
+    const bool corrects = core.kind == amendKind || core.kind == voidKind;
+    if ((kind == nullptr && !corrects) || (kind != nullptr && core.kindVersion > kind->version) ||
+        (corrects && !core.target)) {
+        return database.execute(
+            "INSERT OR REPLACE INTO state_unknown(entry, kind, kind_version) VALUES(?, ?, ?)",
+            entry.id, core.kind, static_cast<std::int64_t>(core.kindVersion));
+    }
+    if (!corrects) {
+        return writeFact(database, *kind, entry.id, core, entry.body);
+    }
+    // A correction changes the entry it names, which may itself be a correction, and so on.
+    for (std::optional<EntryId> next = entry.id; next;) {
+        SPILE_ASSIGN(further, refresh(database, *next));
+        next = further;
+    }
+    return {};
+}
+
+// Make what the state says of one entry anew; return the entry that depends on it, if any.
+Result<std::optional<EntryId>> State::refresh(Database& database, const EntryId& id)
+{
+    struct Found {
+        Bytes core, body;
+    };
+    SPILE_ASSIGN(
+        found,
+        database.first(
+            [](const Row& row) {
+                const ByteView core = row.blob(0);
+                const ByteView body = row.blob(1);
+                return Found{Bytes(core.begin(), core.end()), Bytes(body.begin(), body.end())};
+            },
+            "SELECT core, body FROM entry WHERE id = ?", id));
+    if (!found) {
+        return std::optional<EntryId>();  // it has not come yet; when it does, it finds its
+                                          // corrections
+    }
+    SPILE_ASSIGN(core, ledger::decodeCore(found->core));
+    const bool amends = core.kind == amendKind;
+    if (amends || core.kind == voidKind) {
+        if (!core.target) {
+            return std::optional<EntryId>();
+        }
+        SPILE_ASSIGN(voided, isVoided(database, id));
+        SPILE_TRY(database.execute(
+            amends
+                ? std::string_view(
+                      "INSERT OR REPLACE INTO state_amend(entry, target, voided) VALUES(?, ?, ?)")
+                : std::string_view(
+                      "INSERT OR REPLACE INTO state_void(entry, target, voided) VALUES(?, ?, ?)"),
+            id, *core.target, voided ? 1 : 0));
+        return core.target;
+    }
+    const KindSpec* kind = findKind(core.kind);
+    if (kind != nullptr && core.kindVersion <= kind->version) {
+        SPILE_TRY(writeFact(database, *kind, id, core, found->body));
+    }
+    return std::optional<EntryId>();
+}
+
+namespace {
+
+// Leaves out what is not as the table of fields wants it: a newer or a faulty writer's.
+bool dropUnsound(const KindSpec& kind, ledger::Fields& fields)
+{
+    const std::size_t before = fields.size();
+    std::erase_if(fields, [&](const auto& item) {
+        const FieldSpec* spec = findField(item.first);
+        const bool own = spec != nullptr &&
+                         std::any_of(kind.fields.begin(), kind.fields.end(),
+                                     [&](const KindField& f) { return f.field == spec->field; });
+        return own && !checkValue(*spec, item.second);
+    });
+    return fields.size() != before;
+}
+
+Bound boundOf(const ledger::Value& value)
+{
+    if (const auto* integer = value.as<std::int64_t>()) {
+        return *integer;
+    }
+    if (const auto* flag = value.as<bool>()) {
+        return *flag ? 1 : 0;
+    }
+    if (const auto* text = value.as<std::string>()) {
+        return *text;
+    }
+    if (const auto* bytes = value.as<Bytes>()) {
+        return *bytes;
+    }
+    return std::nullopt;
+}
+
+Result<void> runBound(Database& database, std::string_view sql, std::span<const Bound> values)
+{
+    return database.eachBound([](const Row&) { return Result<void>(); }, sql, values);
+}
+
+}  // namespace
+
+Result<void> State::writeFact(Database& database, const KindSpec& kind, const EntryId& id,
+                              const ledger::Entry& core, ByteView body)
+{
+    auto decoded = ledger::decodeFields(body);
+    bool flawed = !decoded.has_value();
+    SPILE_ASSIGN(effective,
+                 applyAmendments(database, id, decoded ? std::move(*decoded) : ledger::Fields()));
+    flawed |= dropUnsound(kind, effective.fields);
+    SPILE_ASSIGN(voided, isVoided(database, id));
+
+    const KindStatements& statements = statements_.at(kind.kind);
+    std::vector<Bound> values = {id,
+                                 core.subject,
+                                 core.device,
+                                 static_cast<std::int64_t>(core.seq),
+                                 toMs(core.eventTime()),
+                                 toMs(core.recorded),
+                                 core.target,
+                                 voided ? 1 : 0,
+                                 effective.amended ? 1 : 0,
+                                 effective.twoValues ? 1 : 0,
+                                 flawed ? 1 : 0};
+    for (const KindField& field : kind.fields) {
+        if (specOf(field.field).type != FieldType::List) {
+            const auto value = effective.fields.find(static_cast<std::uint32_t>(field.field));
+            values.push_back(value == effective.fields.end() ? Bound(std::nullopt)
+                                                             : boundOf(value->second));
+        }
+    }
+    SPILE_TRY(runBound(database, statements.upsert, values));
+    SPILE_TRY(writeItems(database, statements, id, effective.fields));
+    std::int64_t row = 0;
+    for (const ledger::PhotoRef& photo : core.photos) {
+        SPILE_TRY(
+            database.execute("INSERT OR REPLACE INTO state_attached(entry, row, sha256, bytes) "
+                             "VALUES(?, ?, ?, ?)",
+                             id, row++, photo.hash, static_cast<std::int64_t>(photo.bytes)));
+    }
+    if (kind.aboutBarrel) {
+        touched_.insert(core.subject);
+    }
+    return {};
+}
+
+Result<void> State::writeItems(Database& database, const KindStatements& statements,
+                               const EntryId& id, const ledger::Fields& fields)
+{
+    for (const auto& item : statements.items) {
+        SPILE_TRY(database.execute(item.clear, id));
+        const auto value = fields.find(static_cast<std::uint32_t>(item.field));
+        const auto* rows = value == fields.end() ? nullptr : value->second.as<ledger::List>();
+        if (rows == nullptr) {
+            continue;
+        }
+        std::int64_t number = 0;
+        for (const ledger::Value& row : *rows) {
+            std::vector<Bound> values = {id, number++};
+            for (const ledger::Value& column : *row.as<ledger::List>()) {
+                values.push_back(boundOf(column));
+            }
+            SPILE_TRY(runBound(database, item.insert, values));
+        }
+    }
+    return {};
+}
+
+Result<void> State::settle(Database& database)
+{
+    for (const SubjectId& barrel : touched_) {
+        SPILE_TRY(writeBarrelSummary(database, barrel));
+    }
+    touched_.clear();
+    return {};
+}
+
+Result<Sha256> State::root(Database& database)
+{
+    Sha256Stream hash;
+    for (const std::string& table : tables()) {
+        hash.add(asBytes(table));
+        // WITHOUT ROWID tables come in the order of their primary key.
+        const std::string sql = "SELECT * FROM " + table;
+        SPILE_TRY(database.eachOnce(
+            [&](const Row& row) {
+                ledger::CborWriter out;
+                out.array(static_cast<std::size_t>(row.columns()));
+                for (int i = 0; i < row.columns(); ++i) {
+                    switch (row.type(i)) {
+                        case Bound::Type::Integer:
+                            out.integer(row.integer(i));
+                            break;
+                        case Bound::Type::Text:
+                            out.text(row.text(i));
+                            break;
+                        case Bound::Type::Blob:
+                            out.bytes(row.blob(i));
+                            break;
+                        case Bound::Type::Null:
+                            out.null();
+                            break;
+                    }
+                }
+                hash.add(out.written());
+                return Result<void>();
+            },
+            sql));
+    }
+    return hash.finish();
+}
+
+}  // namespace spile::cellar

@@ -1,0 +1,70 @@
+#pragma once
+
+#include "core/cellar/kind.hpp"
+#include "core/ledger/projection.hpp"
+
+#include <memory>
+#include <set>
+#include <string>
+#include <unordered_map>
+#include <vector>
+
+/// The state of a cellar: what its entries say together, as SQL tables (SCHEMA.md).
+///
+/// What a row holds follows from the set of entries alone. A fact's row is its entry with the
+/// corrections to it applied; a barrel's summary is computed anew from its facts whenever one of
+/// them is touched. So the order in which entries arrive leaves no trace.
+namespace spile::cellar {
+
+/// The statements for the table of one kind, made from its row in the table of kinds.
+struct KindStatements {
+    std::string create;
+    std::string upsert;
+    std::string exists;  // whether a subject has a live entry of the kind
+    struct ItemTable {
+        Field field;
+        std::string create;
+        std::string clear;
+        std::string insert;
+    };
+    std::vector<ItemTable> items;
+};
+
+class State final : public ledger::Projection {
+public:
+    State();
+    ~State() override;
+    State(const State&) = delete;
+    State& operator=(const State&) = delete;
+
+    [[nodiscard]] std::int64_t version() const override;
+    [[nodiscard]] Result<void> create(ledger::Database& database, bool temporary) override;
+    [[nodiscard]] Result<void> drop(ledger::Database& database) override;
+    [[nodiscard]] Result<void> apply(ledger::Database& database,
+                                     const ledger::CountedEntry& entry) override;
+    [[nodiscard]] Result<void> settle(ledger::Database& database) override;
+    void forget() override { touched_.clear(); }
+    [[nodiscard]] Result<Sha256> root(ledger::Database& database) override;
+
+    /// Whether the records have a subject of that kind, not voided. Requires a known kind.
+    [[nodiscard]] Result<bool> has(ledger::Database& database, std::string_view kind,
+                                   const SubjectId& subject) const;
+
+    /// The names of all state tables, sorted.
+    [[nodiscard]] std::vector<std::string> tables() const;
+
+private:
+    [[nodiscard]] Result<std::optional<EntryId>> refresh(ledger::Database& database,
+                                                         const EntryId& id);
+    [[nodiscard]] Result<void> writeFact(ledger::Database& database, const KindSpec& kind,
+                                         const EntryId& id, const ledger::Entry& core,
+                                         ByteView body);
+    [[nodiscard]] Result<void> writeItems(ledger::Database& database,
+                                          const KindStatements& statements, const EntryId& id,
+                                          const ledger::Fields& fields);
+
+    std::unordered_map<std::string_view, KindStatements> statements_;  // by kind
+    std::set<SubjectId> touched_;  // barrels whose summary is to be made anew
+};
+
+}  // namespace spile::cellar

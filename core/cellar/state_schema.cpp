@@ -1,0 +1,189 @@
+#include "core/cellar/state_schema.hpp"
+
+#include <array>
+
+namespace spile::cellar {
+
+namespace {
+
+// The columns that every kind's table begins with.
+constexpr std::string_view commonColumns =
+    "entry BLOB PRIMARY KEY, subject BLOB NOT NULL, device BLOB NOT NULL, seq INTEGER NOT NULL, "
+    "at_ms INTEGER NOT NULL, recorded_ms INTEGER NOT NULL, answers BLOB, voided INTEGER NOT NULL, "
+    "amended INTEGER NOT NULL, two_values INTEGER NOT NULL, flawed INTEGER NOT NULL";
+constexpr std::string_view commonNames =
+    "entry, subject, device, seq, at_ms, recorded_ms, answers, voided, amended, two_values, flawed";
+constexpr std::string_view commonPlaces = "?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?";
+
+std::string_view sqlType(FieldType type)
+{
+    switch (type) {
+        case FieldType::Integer:
+        case FieldType::Flag:
+            return "INTEGER";
+        case FieldType::Text:
+            return "TEXT";
+        case FieldType::Bytes:
+        case FieldType::List:
+            break;
+    }
+    return "BLOB";
+}
+
+KindStatements::ItemTable itemTable(std::string_view kind, const FieldSpec& spec)
+{
+    const std::string table = itemTableOf(kind, spec.field);
+    std::string columns;
+    std::string names;
+    std::string places;
+    for (const ItemColumn& column : spec.items) {
+        columns += ", " + std::string(column.name) + " " + std::string(sqlType(column.type));
+        names += ", " + std::string(column.name);
+        places += ", ?";
+    }
+    return {spec.field,
+            "CREATE %TEMP% TABLE " + table + "(entry BLOB NOT NULL, row INTEGER NOT NULL" +
+                columns + ", PRIMARY KEY(entry, row)) STRICT, WITHOUT ROWID;\n",
+            "DELETE FROM " + table + " WHERE entry = ?",
+            "INSERT INTO " + table + "(entry, row" + names + ") VALUES(?, ?" + places + ")"};
+}
+
+constexpr const char* tables = R"sql(
+CREATE %TEMP% TABLE state_amend(
+    entry BLOB PRIMARY KEY,
+    target BLOB NOT NULL,
+    voided INTEGER NOT NULL
+) STRICT, WITHOUT ROWID;
+CREATE INDEX %SCHEMA%state_amend_target ON state_amend(target);
+
+CREATE %TEMP% TABLE state_void(
+    entry BLOB PRIMARY KEY,
+    target BLOB NOT NULL,
+    voided INTEGER NOT NULL
+) STRICT, WITHOUT ROWID;
+CREATE INDEX %SCHEMA%state_void_target ON state_void(target);
+
+CREATE %TEMP% TABLE state_attached(
+    entry BLOB NOT NULL,
+    row INTEGER NOT NULL,
+    sha256 BLOB NOT NULL,
+    bytes INTEGER NOT NULL,
+    PRIMARY KEY(entry, row)
+) STRICT, WITHOUT ROWID;
+
+CREATE %TEMP% TABLE state_unknown(
+    entry BLOB PRIMARY KEY,
+    kind TEXT NOT NULL,
+    kind_version INTEGER NOT NULL
+) STRICT, WITHOUT ROWID;
+
+CREATE %TEMP% TABLE state_barrel_now(
+    subject BLOB PRIMARY KEY,
+    code TEXT NOT NULL,
+    mark TEXT,
+    spirit TEXT,
+    size_ml INTEGER,
+    place BLOB,
+    filled INTEGER NOT NULL,
+    fill BLOB,
+    batch BLOB,
+    fill_number INTEGER,
+    filled_ms INTEGER,
+    filled_precision INTEGER,
+    volume_ml INTEGER,
+    tastings INTEGER NOT NULL,
+    last_taste_ms INTEGER,
+    last_gauge_ms INTEGER,
+    last_draw_ms INTEGER,
+    verdict TEXT,
+    next_step TEXT NOT NULL,
+    due_ms INTEGER
+) STRICT, WITHOUT ROWID;
+CREATE INDEX %SCHEMA%state_barrel_now_code ON state_barrel_now(code, subject);
+CREATE INDEX %SCHEMA%state_barrel_now_due ON state_barrel_now(due_ms, subject) WHERE due_ms IS NOT NULL;
+)sql";
+
+constexpr const char* drafts = R"sql(
+CREATE TABLE IF NOT EXISTS sheet(
+    sheet BLOB PRIMARY KEY,
+    barrel BLOB NOT NULL,
+    person BLOB NOT NULL,
+    flight BLOB,
+    glass INTEGER,
+    opened_ms INTEGER NOT NULL
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE IF NOT EXISTS draft(
+    sheet BLOB NOT NULL REFERENCES sheet(sheet),
+    tap INTEGER NOT NULL,
+    subject TEXT NOT NULL,
+    name TEXT NOT NULL,
+    number INTEGER,
+    text TEXT,
+    tapped_ms INTEGER NOT NULL,
+    PRIMARY KEY(sheet, tap)
+) STRICT, WITHOUT ROWID;
+)sql";
+
+constexpr std::array<std::string_view, 5> tableNames = {
+    "state_amend", "state_attached", "state_barrel_now", "state_unknown", "state_void"};
+
+void replaceAll(std::string& text, std::string_view from, std::string_view to)
+{
+    for (std::size_t at = text.find(from); at != std::string::npos;
+         at = text.find(from, at + to.size())) {
+        text.replace(at, from.size(), to);
+    }
+}
+
+}  // namespace
+
+std::string tableOf(std::string_view kind) { return "state_" + std::string(kind); }
+
+std::string itemTableOf(std::string_view kind, Field field)
+{
+    return tableOf(kind) + "_" + std::string(specOf(field).name);
+}
+
+KindStatements statementsOf(const KindSpec& kind)
+{
+    const std::string table = tableOf(kind.kind);
+    KindStatements made;
+    std::string columns(commonColumns);
+    std::string names(commonNames);
+    std::string places(commonPlaces);
+    for (const KindField& field : kind.fields) {
+        const FieldSpec& spec = specOf(field.field);
+        if (spec.type == FieldType::List) {
+            made.items.push_back(itemTable(kind.kind, spec));
+            continue;
+        }
+        columns += ", " + std::string(spec.name) + " " + std::string(sqlType(spec.type));
+        names += ", " + std::string(spec.name);
+        places += ", ?";
+    }
+    made.create = "CREATE %TEMP% TABLE " + table + "(" + columns +
+                  ") STRICT, WITHOUT ROWID;\nCREATE INDEX %SCHEMA%" + table + "_subject ON " +
+                  table + "(subject, at_ms, device, seq) WHERE voided = 0;\n";
+    for (const auto& item : made.items) {
+        made.create += item.create;
+    }
+    made.upsert = "INSERT OR REPLACE INTO " + table + "(" + names + ") VALUES(" + places + ")";
+    made.exists = "SELECT 1 FROM " + table + " WHERE subject = ? AND voided = 0 LIMIT 1";
+    return made;
+}
+
+const char* commonTables() { return tables; }
+
+const char* draftTables() { return drafts; }
+
+std::span<const std::string_view> commonTableNames() { return tableNames; }
+
+std::string placed(std::string script, bool temporary)
+{
+    replaceAll(script, "%TEMP%", temporary ? "TEMP" : "");
+    replaceAll(script, "%SCHEMA%", temporary ? "temp." : "");
+    return script;
+}
+
+}  // namespace spile::cellar

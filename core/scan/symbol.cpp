@@ -1,0 +1,42 @@
+#include "core/scan/symbol.hpp"
+
+#include "core/scan/zxing_compat.hpp"
+
+#include <exception>
+#include <string>
+
+namespace spile::scan {
+
+static constexpr std::string_view alphanumeric = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ $%*+-./:";
+static constexpr std::size_t longestText = 20;  // version 2 at level H
+static constexpr int levelH = 8;                // of ZXing's 0 to 8
+
+Result<ModuleGrid> makeQr(std::string_view text)
+{
+    if (text.empty() || text.size() > longestText) {
+        return fail(ErrorCode::OutOfRange, "QR text", std::string(text), "1 to 20 characters");
+    }
+    if (text.find_first_not_of(alphanumeric) != std::string_view::npos) {
+        return fail(ErrorCode::Malformed, "QR text", std::string(text), std::string(alphanumeric));
+    }
+    try {
+        const ZXing::BitMatrix bits = ZXing::MultiFormatWriter(ZXing::BarcodeFormat::QRCode)
+                                          .setEccLevel(levelH)
+                                          .setMargin(0)
+                                          .encode(std::string(text), 0, 0);
+        ModuleGrid grid;
+        grid.size = bits.width();
+        grid.modules.reserve(static_cast<std::size_t>(grid.size) *
+                             static_cast<std::size_t>(grid.size));
+        for (int row = 0; row < grid.size; ++row) {
+            for (int column = 0; column < grid.size; ++column) {
+                grid.modules.push_back(bits.get(column, row));
+            }
+        }
+        return grid;
+    } catch (const std::exception& e) {  // not seen for texts of this range
+        return fail(ErrorCode::Unsupported, "QR text", std::string(text), e.what());
+    }
+}
+
+}  // namespace spile::scan

@@ -1,0 +1,80 @@
+#include "platform/system/file_key_store.hpp"
+
+#include <tuple>
+
+namespace spile::system {
+
+static constexpr std::size_t fileSize = 2 * KeySeed::size + 1;
+
+static const char* fileName(KeyName name)
+{
+    return name == KeyName::Device ? "device.key" : "owner.key";
+}
+
+static tl::unexpected<Error> refuseForm(const Path& path)
+{
+    return fail(ErrorCode::Damaged, path.string(), {}, "64 hexadecimal digits and a line end");
+}
+
+Result<std::optional<KeySeed>> FileKeyStore::load(KeyName name)
+{
+    const Path path = folder_ / fileName(name);
+    auto bytes = readWhole(files_, path, fileSize);
+    if (!bytes && bytes.error().code == ErrorCode::NotFound) {
+        return std::optional<KeySeed>();
+    }
+    if (!bytes && bytes.error().code == ErrorCode::TooLarge) {
+        return refuseForm(path);
+    }
+    if (!bytes) {
+        return passOn(bytes);
+    }
+    if (bytes->size() != fileSize || bytes->back() != '\n') {
+        return refuseForm(path);
+    }
+    const auto seed = KeySeed::fromHex(asText(*bytes).substr(0, fileSize - 1));
+    if (!seed) {
+        return refuseForm(path);
+    }
+    return seed;
+}
+
+static Result<void> writePrivate(FileSystem& files, const Path& path, ByteView bytes)
+{
+    auto file = files.createPrivate(path);
+    if (!file) {
+        return passOn(file);
+    }
+    if (auto done = (*file)->append(bytes); !done) {
+        return done;
+    }
+    return (*file)->sync();
+}
+
+Result<void> FileKeyStore::save(KeyName name, const KeySeed& seed)
+{
+    const Path path = folder_ / fileName(name);
+    const Path temporary = folder_ / (std::string(".tmp-") + fileName(name));
+    if (files_.exists(path)) {
+        return fail(ErrorCode::Conflict, path.string());
+    }
+    if (auto done = files_.makeFolder(folder_); !done) {
+        return done;
+    }
+    if (files_.exists(temporary)) {  // left by a process that was killed
+        if (auto done = files_.remove(temporary); !done) {
+            return done;
+        }
+    }
+    auto done = writePrivate(files_, temporary, asBytes(seed.hex() + '\n'));
+    if (done) {
+        done = files_.rename(temporary, path);
+    }
+    if (!done) {
+        std::ignore = files_.remove(temporary);  // the first error is the one to report
+        return done;
+    }
+    return files_.syncFolder(folder_);
+}
+
+}  // namespace spile::system

@@ -1,0 +1,43 @@
+#pragma once
+
+#include <cstdint>
+#include <map>
+#include <mutex>
+#include <string>
+#include <string_view>
+
+namespace spile::support {
+
+/// How often SQLite asked the disk for something, by file.
+///
+/// Each question takes the files whose name ends in `suffix`: "-wal" for the logs alone.
+///
+/// Threads   any number.
+class VfsCounter {
+public:
+    struct Counts {
+        std::uint64_t opens = 0;
+        std::uint64_t writes = 0;
+        std::uint64_t syncs = 0;
+    };
+
+    void reset();
+    [[nodiscard]] std::uint64_t opens(std::string_view suffix = {}) const;
+    [[nodiscard]] std::uint64_t writes(std::string_view suffix = {}) const;
+    [[nodiscard]] std::uint64_t syncs(std::string_view suffix = {}) const;
+
+    /// For the shim itself: count one call of the kind `member` on the file `name`.
+    void count(const std::string& name, std::uint64_t Counts::*member);
+
+private:
+    [[nodiscard]] std::uint64_t sum(std::string_view suffix, std::uint64_t Counts::*member) const;
+
+    mutable std::mutex mutex_;
+    std::map<std::string, Counts> files_;
+};
+
+/// Put a counting layer, named "counting", over the default VFS of SQLite and make it the default
+/// of this process. Return its counter, the same at each call.
+[[nodiscard]] VfsCounter& registerCountingVfs();
+
+}  // namespace spile::support
