@@ -7,7 +7,7 @@ namespace spile::ledger {
 namespace {
 
 constexpr Milliseconds sliceTime{20};
-constexpr int sliceEntries = 2000;
+constexpr std::int64_t sliceEntries = 2000;
 
 bool endsGroup(const Entry& core)
 {
@@ -33,14 +33,17 @@ public:
         return &*change_;
     }
 
-    /// One step is done; commit if the slice is full.
-    Result<void> step()
+    /// So many entries more are done; commit if the slice is full.
+    Result<void> steps(std::int64_t count)
     {
-        ++done_;
-        constexpr int lookAtClockEvery = 16;
-        if (++inSlice_ % lookAtClockEvery != 0) {
+        done_ += static_cast<std::uint64_t>(count);
+        inSlice_ += count;
+        sinceClock_ += count;
+        constexpr std::int64_t lookAtClockEvery = 16;
+        if (sinceClock_ < lookAtClockEvery) {
             return {};
         }
+        sinceClock_ = 0;
         const bool full =
             inSlice_ >= sliceEntries || ledger_.outside().clock.sinceBoot() - started_ >= sliceTime;
         return full ? commit() : Result<void>();
@@ -64,7 +67,8 @@ private:
     const Job& job_;
     std::uint64_t total_;
     std::uint64_t done_ = 0;
-    int inSlice_ = 0;
+    std::int64_t inSlice_ = 0;
+    std::int64_t sinceClock_ = 0;
     Milliseconds started_{0};
     std::optional<Change> change_;
 };
@@ -72,15 +76,15 @@ private:
 Result<std::uint64_t> linkWaiting(Slices& slices)
 {
     std::uint64_t linked = 0;
-    constexpr std::int64_t atOnce = 200;
+    constexpr std::int64_t atOnce = 100;
     for (;;) {
         SPILE_ASSIGN(change, slices.change());
         SPILE_ASSIGN(now, change->chains().linkWaiting(atOnce));
-        SPILE_TRY(slices.commit());
         if (now == 0) {
             return linked;
         }
         linked += static_cast<std::uint64_t>(now);
+        SPILE_TRY(slices.steps(now));
     }
 }
 
@@ -157,7 +161,6 @@ private:
         }
         SPILE_TRY(bundle_.eachEntry(SignatureCheck::None,
                                     [&](VerifiedEntry&& entry) { return store(entry); }));
-        SPILE_TRY(slices_.commit());
         SPILE_ASSIGN(linked, linkWaiting(slices_));
         // Some may have waited in this very file, for an entry further on in it.
         taken_.waiting -= std::min(taken_.waiting, linked);
@@ -172,7 +175,7 @@ private:
         taken_.added += arrival == Arrival::Counted ? 1 : 0;
         taken_.known += arrival == Arrival::Known ? 1 : 0;
         taken_.waiting += arrival == Arrival::Waiting ? 1 : 0;
-        return endsGroup(entry.core) ? slices_.step() : Result<void>();
+        return endsGroup(entry.core) ? slices_.steps(1) : Result<void>();
     }
 
     // What the sender holds, so that the next day file for it can be short; and that this file is
@@ -292,6 +295,7 @@ Result<Admitted> admit(Ledger& ledger, const DeviceId& device, const std::string
     const Job job;
     Slices slices(ledger, job, 0);
     SPILE_ASSIGN(linked, linkWaiting(slices));
+    SPILE_TRY(slices.commit());
     admitted.linked = linked;
     return admitted;
 }

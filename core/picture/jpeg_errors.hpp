@@ -6,6 +6,7 @@
 #include <csetjmp>
 #include <cstdio>  // jpeglib.h needs it first
 #include <jpeglib.h>
+#include <type_traits>
 
 // Internal to core/picture: libjpeg reports by calling back, and its call must not return.
 namespace spile::picture {
@@ -24,6 +25,8 @@ struct JpegErrors {
 
     [[nodiscard]] Error asError() const;
 };
+
+static_assert(std::is_standard_layout_v<JpegErrors>);
 
 /// Run `step`; false if libjpeg gave up within it. Requires `step` to own nothing: a failure
 /// jumps out of it past destructors.

@@ -14,7 +14,13 @@ void VfsCounter::reset()
 void VfsCounter::count(const std::string& name, std::uint64_t Counts::*member)
 {
     const std::lock_guard guard(mutex_);
-    ++(files_[name].*member);
+    Counts& counts = files_[name];
+    ++(counts.*member);
+    if (member == &Counts::writes) {
+        ++counts.unsynced;
+    } else if (member == &Counts::syncs) {
+        counts.unsynced = 0;
+    }
 }
 
 std::uint64_t VfsCounter::sum(std::string_view suffix, std::uint64_t Counts::*member) const
@@ -40,6 +46,11 @@ std::uint64_t VfsCounter::writes(std::string_view suffix) const
 std::uint64_t VfsCounter::syncs(std::string_view suffix) const
 {
     return sum(suffix, &Counts::syncs);
+}
+
+std::uint64_t VfsCounter::unsynced(std::string_view suffix) const
+{
+    return sum(suffix, &Counts::unsynced);
 }
 
 namespace {

@@ -19,12 +19,15 @@ public:
         std::uint64_t opens = 0;
         std::uint64_t writes = 0;
         std::uint64_t syncs = 0;
+        std::uint64_t unsynced = 0;  ///< writes since the last sync
     };
 
     void reset();
     [[nodiscard]] std::uint64_t opens(std::string_view suffix = {}) const;
     [[nodiscard]] std::uint64_t writes(std::string_view suffix = {}) const;
     [[nodiscard]] std::uint64_t syncs(std::string_view suffix = {}) const;
+    /// How many writes the disk may still forget: those that no sync came after.
+    [[nodiscard]] std::uint64_t unsynced(std::string_view suffix = {}) const;
 
     /// For the shim itself: count one call of the kind `member` on the file `name`.
     void count(const std::string& name, std::uint64_t Counts::*member);

@@ -44,6 +44,7 @@ struct MainJob : testing::Test {
         ASSERT_TRUE(handOut(*desk, start, {}));
         one = oneDevice.join(start);
         two = twoDevice.join(start);
+        twoDevice.clock.pass(std::chrono::minutes(1));  // so that the second phone tastes second
     }
 
     void tasteOn(Cellar& phone, const SubjectId& person, int vanilla)

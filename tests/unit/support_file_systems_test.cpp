@@ -119,6 +119,7 @@ TEST(MemoryFileSystem, HoldsALockUntilItsEndOrALossOfPower)
     EXPECT_TRUE(files.lock("/lock", "desk").has_value());
 
     auto third = files.lock("/lock", "app");
+    ASSERT_TRUE(files.syncFolder("/").has_value());
     files.loseUnsynced();
     EXPECT_TRUE(files.lock("/lock", "desk").has_value());
 }

@@ -153,7 +153,7 @@ TEST_F(DiskFileSystemTest, RefusesASecondHolderByTheNameOfTheFirst)
 
     first->reset();
     EXPECT_TRUE(disk_.lock(inside("lock"), "desk").has_value());
-    EXPECT_EQ(read(inside("lock")).substr(0, 5), "desk\n");
+    EXPECT_EQ(read(inside("lock")), "desk\nprocess " + std::to_string(::getpid()) + '\n');
 }
 
 }  // namespace spile::system

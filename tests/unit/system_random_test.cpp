@@ -28,6 +28,14 @@ TEST(SystemRandom, FillsEveryByteAndNeverTheSame)
     EXPECT_EQ(std::count(seen.begin(), seen.end(), 0), 0);
 }
 
+TEST(SystemRandom, FillsMoreThanTheSystemGivesAtOnce)
+{
+    // getrandom() gives at most 2^25 - 1 bytes a call.
+    Bytes bytes((std::size_t{1} << 25U) + 64);
+    SystemRandom().fill(bytes);
+    EXPECT_LT(std::count(bytes.end() - 64, bytes.end(), 0), 32);
+}
+
 TEST(SystemRandom, LeavesTheNeighboursAlone)
 {
     std::array<std::uint8_t, 10> bytes{};

@@ -119,6 +119,40 @@ TEST(HostileZip, WithOneFieldChangedIsRefusedForIt)
     EXPECT_EQ(refusal(-22 + 8, {1, 0, 2, 0}), "Damaged, archive: end records of another form");
     EXPECT_EQ(refusal(-22 + 8, {0xff, 0xff, 0xff, 0xff}),
               "Damaged, archive: end records of another form");
+    EXPECT_EQ(refusal(entry + 47 + 28, {2}),
+              "Damaged, archive: the directory ends within an entry");
+    EXPECT_EQ(refusal(entry + 47 + 20, Bytes(8, 0xff)),
+              "Damaged, b: directory entry of another form");
+    EXPECT_EQ(refusalOf(patched(zipOf({}), 8, {0xff, 0xff, 0xff, 0xff})),
+              "Damaged, archive: no zip64 end record");
+}
+
+// An archive of one empty member, "a", from its three parts and what stands between them.
+static Bytes assembled(const Bytes& header, const Bytes& afterHeader, const Bytes& afterEntry)
+{
+    Bytes archive = header;
+    const auto append = [&](const Bytes& bytes) {
+        archive.insert(archive.end(), bytes.begin(), bytes.end());
+    };
+    append(afterHeader);
+    const std::size_t start = archive.size();
+    append(encodeCentralEntry({"a", 0, 0, 0}));
+    append(afterEntry);
+    append(encodeEnd({1, start, archive.size() - start}));
+    return archive;
+}
+
+TEST(HostileZip, WithBytesBetweenItsPartsIsRefused)
+{
+    const Bytes header = encodeLocalHeader({"a", 0, 0, 0});
+    EXPECT_EQ(refusalOf(assembled(header, {}, {})), "accepted");
+    EXPECT_EQ(refusalOf(assembled(header, {0}, {})),
+              "Damaged, archive: bytes that belong to no member");
+    EXPECT_EQ(refusalOf(assembled(header, {}, {0})),
+              "Damaged, archive: bytes that belong to no member");
+    EXPECT_EQ(refusalOf(assembled(header, {}, Bytes(1000))),
+              "Damaged, archive: the directory is too long for its members");
+    EXPECT_EQ(refusalOf(assembled({}, {}, {})), "Damaged, a: reaches into the directory");
 }
 
 TEST(HostileZip, WithAnotherExtraFieldIsRefused)

@@ -1,0 +1,44 @@
+#pragma once
+
+#include "platform/desk/session.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+/// The desk's commands: each answers through the session and returns the exit.
+namespace spile::desk {
+
+struct NewOptions {
+    std::string name = "Cellar";
+    std::string mark;
+    std::string device = "Desk";
+};
+[[nodiscard]] int makeNew(Session& session, const NewOptions& options);
+
+struct DemoOptions {
+    std::uint64_t seed = 7;
+    std::string phones;  // folder for the phones' cellars; empty: they are not kept
+};
+[[nodiscard]] int makeDemo(Session& session, const DemoOptions& options);
+
+[[nodiscard]] int join(Session& session, const std::string& dayFile);
+
+struct AdmitOptions {
+    std::string code;
+    std::string name;
+    bool desk = false;
+};
+[[nodiscard]] int admit(Session& session, const AdmitOptions& options);
+
+[[nodiscard]] int takeIn(Session& session, const std::vector<std::string>& dayFiles);
+/// `to` is a device's name or the beginning of its id; empty: for everybody.
+[[nodiscard]] int handOut(Session& session, const std::string& dayFile, const std::string& to);
+
+[[nodiscard]] int check(Session& session);
+[[nodiscard]] int show(Session& session, const std::string& kind, const std::string& id);
+/// `on` is a day, "2026-03-14"; empty: today.
+[[nodiscard]] int due(Session& session, const std::string& on);
+[[nodiscard]] int read(Session& session, const std::vector<std::string>& images);
+
+}  // namespace spile::desk

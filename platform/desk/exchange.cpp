@@ -1,0 +1,188 @@
+// new, join, admit, take-in, hand-out: making cellars and bringing them together.
+#include "core/cellar/acts/exchanging.hpp"
+#include "core/cellar/join_code.hpp"
+#include "core/cellar/queries.hpp"
+#include "platform/desk/commands.hpp"
+
+#include <nlohmann/json.hpp>
+
+namespace spile::desk {
+
+using nlohmann::json;
+
+namespace {
+
+std::string counted(std::uint64_t count, const std::string& one, const std::string& many)
+{
+    return std::to_string(count) + " " + (count == 1 ? one : many);
+}
+
+std::string takenText(const std::string& file, const ledger::TakenIn& taken)
+{
+    std::string text = file + ": " + counted(taken.added, "record", "records") + " added, " +
+                       std::to_string(taken.known) + " known, " +
+                       counted(taken.photos, "photo", "photos") + " new";
+    if (taken.waiting > 0) {
+        text += "; " + std::to_string(taken.waiting) +
+                " wait until their device is admitted or the day file before this one is taken in";
+    }
+    return text + "\n";
+}
+
+// By name or by the beginning of the id.
+Result<DeviceId> findDevice(cellar::Cellar& cellar, const std::string& wanted)
+{
+    std::vector<DeviceId> found;
+    SubjectId after;
+    constexpr int page = 200;
+    for (bool more = true; more;) {
+        SPILE_ASSIGN(devices, cellar::named(cellar.database(), "device", after, page));
+        more = devices.size() == page;
+        for (const cellar::NamedRow& row : devices) {
+            after = row.subject;
+            if (row.name == wanted || row.subject.hex().starts_with(wanted)) {
+                found.push_back(*DeviceId::fromBytes(row.subject.bytes()));
+            }
+        }
+    }
+    if (found.size() != 1) {
+        return fail(
+            ErrorCode::NotFound, "device", wanted,
+            found.empty() ? "show devices lists them" : "more than one is called so; give its id");
+    }
+    return found.front();
+}
+
+}  // namespace
+
+int makeNew(Session& session, const NewOptions& options)
+{
+    auto made = cellar::Cellar::create(session.cellarFolder(), session.outside(),
+                                       {options.name, options.mark, options.device});
+    if (!made) {
+        return session.refuse(made.error());
+    }
+    const ledger::CellarIdentity& identity = (*made)->identity();
+    const std::string folder = session.cellarFolder().string();
+    session.answer({{"cellar", identity.id.hex()},
+                    {"name", identity.name},
+                    {"mark", identity.mark},
+                    {"device", (*made)->ledger().device().hex()},
+                    {"folder", folder}},
+                   "Made the cellar \"" + identity.name + "\" with the mark " + identity.mark +
+                       " in " + folder +
+                       ".\nMove owner.key out of that folder to a safe place offline: it proves "
+                       "whose cellar this "
+                       "is, and nothing on the floor needs it.\n");
+    return Done;
+}
+
+int join(Session& session, const std::string& dayFile)
+{
+    auto joined = cellar::Cellar::join(session.cellarFolder(), session.outside(), dayFile,
+                                       session.job("join"));
+    if (!joined) {
+        return session.refuse(joined.error());
+    }
+    const ledger::CellarIdentity& identity = (*joined)->identity();
+    const std::string code = cellar::joinCode((*joined)->ledger().device());
+    session.answer({{"cellar", identity.id.hex()},
+                    {"name", identity.name},
+                    {"mark", identity.mark},
+                    {"device", (*joined)->ledger().device().hex()},
+                    {"join_code", code}},
+                   "Joined the cellar \"" + identity.name +
+                       "\". It may record at once; its records count at the desk "
+                       "when it is admitted there:\n  spile-desk admit " +
+                       code + "\n");
+    return Done;
+}
+
+int admit(Session& session, const AdmitOptions& options)
+{
+    auto cellar = session.open();
+    if (!cellar) {
+        return session.refuse(cellar.error());
+    }
+    const std::string name =
+        options.name.empty() ? "Device " + options.code.substr(0, 4) : options.name;
+    const auto role = options.desk ? ledger::DeviceRole::Desk : ledger::DeviceRole::Phone;
+    const auto admitted = cellar::admit(**cellar, options.code, name, role);
+    if (!admitted) {
+        return session.refuse(admitted.error());
+    }
+    session.answer(
+        {{"name", name}, {"role", options.desk ? "desk" : "phone"}, {"linked", admitted->linked}},
+        "Admitted \"" + name + "\". " + counted(admitted->linked, "record", "records") +
+            " that had waited for it now count.\n");
+    return Done;
+}
+
+int takeIn(Session& session, const std::vector<std::string>& dayFiles)
+{
+    auto cellar = session.open();
+    if (!cellar) {
+        return session.refuse(cellar.error());
+    }
+    json answers = json::array();
+    std::string text;
+    int exit = Done;
+    for (const std::string& file : dayFiles) {
+        const auto taken = cellar::takeIn(**cellar, file, session.job("take-in"));
+        if (!taken) {
+            const Error& error = taken.error();
+            Session::remark("spile-desk: " + file + ": " + worded(error));
+            answers.push_back(
+                {{"file", file}, {"error", nameOf(error.code)}, {"says", worded(error)}});
+            exit = exitOf(error);
+            continue;
+        }
+        answers.push_back({{"file", file},
+                           {"from", taken->from.hex()},
+                           {"number", taken->number},
+                           {"entries", taken->entries},
+                           {"added", taken->added},
+                           {"known", taken->known},
+                           {"waiting", taken->waiting},
+                           {"photos", taken->photos}});
+        text += takenText(file, *taken);
+    }
+    session.answer(answers, text);
+    return exit;
+}
+
+int handOut(Session& session, const std::string& dayFile, const std::string& to)
+{
+    auto cellar = session.open();
+    if (!cellar) {
+        return session.refuse(cellar.error());
+    }
+    std::optional<DeviceId> receiver;
+    if (!to.empty()) {
+        auto device = findDevice(**cellar, to);
+        if (!device) {
+            return session.refuse(device.error());
+        }
+        receiver = *device;
+    }
+    const auto out = cellar::handOut(**cellar, dayFile, receiver, session.job("hand-out"));
+    if (!out) {
+        return session.refuse(out.error());
+    }
+    for (const cellar::OpenSheet& sheet : out->openSheets) {
+        Session::remark("A tasting sheet is open since " + toIsoTime(sheet.opened) + " with " +
+                        counted(static_cast<std::uint64_t>(sheet.taps), "tap", "taps") +
+                        "; it is not in the day file before it is closed.");
+    }
+    session.answer({{"file", dayFile},
+                    {"number", out->file.number},
+                    {"entries", out->file.entries},
+                    {"photos", out->file.photos},
+                    {"missing_photos", out->file.missingPhotos},
+                    {"open_sheets", out->openSheets.size()}},
+                   "Wrote " + dayFile + ": " + counted(out->file.entries, "record", "records") +
+                       ", " + counted(out->file.photos, "photo", "photos") + ".\n");
+    return Done;
+}
+
+}  // namespace spile::desk

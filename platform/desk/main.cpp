@@ -1,0 +1,150 @@
+// spile-desk: the desk command. Reads the command line, opens the cellar, runs one command.
+#include "core/cellar/acts/exchanging.hpp"
+#include "platform/desk/commands.hpp"
+
+#include <CLI/CLI.hpp>
+#include <cstdlib>
+#include <functional>
+#include <iostream>
+
+namespace {
+
+using namespace spile::desk;
+
+using Run = std::function<int(Session&)>;
+
+std::string defaultCellar()
+{
+    const char* named = std::getenv("SPILE_CELLAR");
+    return named != nullptr && *named != '\0' ? named : "spile.cellar";
+}
+
+// What all commands fill in, and the one that was named.
+struct CommandLine {
+    NewOptions fresh;
+    DemoOptions demo;
+    AdmitOptions admission;
+    std::string dayFile, to, kind, id, on;
+    std::vector<std::string> files;
+    Run run;
+};
+
+void addMaking(CLI::App& app, CommandLine& line)
+{
+    auto* fresh =
+        app.add_subcommand("new", "Make a new cellar; this machine becomes its first desk");
+    fresh->add_option("--name", line.fresh.name, "The cellar's name")->capture_default_str();
+    fresh->add_option("--mark", line.fresh.mark,
+                      "The 4 characters in its barrel codes (default: random)");
+    fresh->add_option("--device", line.fresh.device, "What this desk is called")
+        ->capture_default_str();
+    fresh->callback([&] { line.run = [&](Session& s) { return makeNew(s, line.fresh); }; });
+
+    auto* demo = app.add_subcommand("demo", "Make the invented cellar: 36 barrels, 14 months");
+    demo->add_option("--seed", line.demo.seed, "The same seed makes the same records")
+        ->capture_default_str();
+    demo->add_option("--phones", line.demo.phones, "Keep the two phones' cellars in this folder");
+    demo->callback([&] { line.run = [&](Session& s) { return makeDemo(s, line.demo); }; });
+
+    auto* joining = app.add_subcommand(
+        "join", "Make an empty replica of a day file's cellar and show its join code");
+    joining
+        ->add_option("bundle", line.dayFile, "A day file that holds the cellar from its beginning")
+        ->required()
+        ->check(CLI::ExistingFile);
+    joining->callback([&] { line.run = [&](Session& s) { return join(s, line.dayFile); }; });
+
+    auto* admission =
+        app.add_subcommand("admit", "Let a device that has joined belong to the cellar");
+    admission->add_option("code", line.admission.code, "The join code that the device shows")
+        ->required();
+    admission->add_option("--name", line.admission.name, "What the device is called");
+    admission->add_flag("--desk", line.admission.desk, "It is a desk and may admit others");
+    admission->callback([&] { line.run = [&](Session& s) { return admit(s, line.admission); }; });
+}
+
+void addExchange(CLI::App& app, CommandLine& line)
+{
+    auto* taking = app.add_subcommand("take-in", "Take day files in: verified whole, then added");
+    taking->add_option("bundles", line.files, "Day files, in any order")
+        ->required()
+        ->check(CLI::ExistingFile);
+    taking->callback([&] { line.run = [&](Session& s) { return takeIn(s, line.files); }; });
+
+    auto* handing = app.add_subcommand("hand-out", "Write a day file with all records and photos");
+    handing->add_option("file", line.dayFile, "Where to; it ends in .spile by custom")->required();
+    handing->add_option("--for", line.to,
+                        "Only what this device is not known to hold (its name or id)");
+    handing->callback(
+        [&] { line.run = [&](Session& s) { return handOut(s, line.dayFile, line.to); }; });
+}
+
+void addLooking(CLI::App& app, CommandLine& line)
+{
+    auto* checking =
+        app.add_subcommand("check",
+                           "Check every record, signature and photo, and the state against "
+                           "one made anew");
+    checking->callback([&] { line.run = [](Session& s) { return check(s); }; });
+
+    auto* showing = app.add_subcommand(
+        "show", "Show barrels, one barrel, batches, people, places, targets, devices");
+    showing
+        ->add_option("kind", line.kind,
+                     "barrels | barrel | batches | people | places | targets | devices")
+        ->required();
+    showing->add_option("id", line.id, "With barrel: its code, as it stands on the head");
+    showing->callback([&] { line.run = [&](Session& s) { return show(s, line.kind, line.id); }; });
+
+    auto* dues =
+        app.add_subcommand("due", "Show the barrels whose next step is due, the longest due first");
+    dues->add_option("--on", line.on, "By the end of this day (default: now)");
+    dues->callback([&] { line.run = [&](Session& s) { return due(s, line.on); }; });
+
+    auto* reading =
+        app.add_subcommand("read", "Read the codes in pictures: QR, Data Matrix, Code 128");
+    reading->add_option("images", line.files, "JPEG or PNG files")
+        ->required()
+        ->check(CLI::ExistingFile);
+    reading->callback([&] { line.run = [&](Session& s) { return read(s, line.files); }; });
+}
+
+int runCommand(int argc, char** argv)
+{
+    CLI::App app("Spile at the desk: the records of beer aged in spirit barrels.", "spile-desk");
+    std::string folder = defaultCellar();
+    bool json = false;
+    app.add_option("--cellar", folder,
+                   "The cellar's folder (else $SPILE_CELLAR, else spile.cellar)");
+    app.add_flag("--json", json, "Answer in JSON on the standard output");
+    app.set_version_flag("--version", spile::cellar::programVersion);
+    app.require_subcommand(1);
+    app.fallthrough();  // the two options above may also stand after the command
+    app.footer(
+        "Exit: 0 done; 1 the records do not have it; 2 wrong use; 3 a file is damaged or refused, "
+        "nothing "
+        "changed.");
+    CommandLine line;
+    addMaking(app, line);
+    addExchange(app, line);
+    addLooking(app, line);
+    try {
+        app.parse(argc, argv);
+    } catch (const CLI::ParseError& error) {
+        return app.exit(error) == 0 ? Done : WrongUse;
+    }
+    Session session(folder, json);
+    return line.run(session);
+}
+
+}  // namespace
+
+int main(int argc, char** argv)
+{
+    try {
+        return runCommand(argc, argv);
+    } catch (const std::exception& error) {  // from the libraries: out of memory, a broken locale
+        std::cerr << "spile-desk: " << error.what() << '\n';
+        return Refused;
+    }
+}

@@ -1,0 +1,24 @@
+#pragma once
+
+#include "core/cellar/queries.hpp"
+
+#include <nlohmann/json.hpp>
+#include <string>
+#include <vector>
+
+/// The forms in which the desk shows what the queries return.
+namespace spile::desk {
+
+/// "2025-09-14", or only "2025-09" or "2025" if no more is known.
+[[nodiscard]] std::string dateText(Instant t, cellar::DatePrecision precision);
+
+[[nodiscard]] nlohmann::json toJson(const cellar::BarrelRow& barrel);
+[[nodiscard]] nlohmann::json toJson(const cellar::BarrelHistory& history);
+
+/// Lines of columns, each as wide as its widest cell; the first line is the heading.
+[[nodiscard]] std::string table(const std::vector<std::vector<std::string>>& lines);
+[[nodiscard]] std::string barrelTable(const std::vector<cellar::BarrelRow>& barrels);
+[[nodiscard]] std::string barrelPage(const cellar::BarrelRow& barrel,
+                                     const cellar::BarrelHistory& history);
+
+}  // namespace spile::desk

@@ -1,0 +1,152 @@
+#include "platform/desk/rows.hpp"
+
+#include <cmath>
+
+namespace spile::desk {
+
+using nlohmann::json;
+
+namespace {
+
+json orNull(const std::string& text) { return text.empty() ? json() : json(text); }
+
+// Litres to the millilitre that is recorded, without the tail of binary fractions.
+double litresOf(Volume v) { return std::round(inMillilitres(v)) / 1e3; }
+
+json orNull(const std::optional<Volume>& v) { return v ? json(litresOf(*v)) : json(); }
+
+template <class T>
+json orNull(const std::optional<T>& value)
+{
+    return value ? json(*value) : json();
+}
+
+json fact(const cellar::FactRow& row)
+{
+    json made = {{"at", toIsoTime(row.at)}, {"entry", row.entry.hex()}, {"device", row.device}};
+    if (!row.person.empty()) {
+        made["person"] = row.person;
+    }
+    if (!row.note.empty()) {
+        made["note"] = row.note;
+    }
+    if (row.amended) {
+        made["amended"] = true;
+    }
+    if (row.twoValues) {
+        made["two_values"] = true;
+    }
+    return made;
+}
+
+json toJson(const cellar::FillRow& row)
+{
+    json made = fact(row);
+    made["beer"] = orNull(row.beer);
+    made["volume_l"] = orNull(row.volume);
+    made["filled_on"] = dateText(row.at, row.precision);
+    return made;
+}
+
+json toJson(const cellar::GaugeRow& row)
+{
+    json made = fact(row);
+    made["volume_l"] = litresOf(row.volume);
+    made["method"] = row.method;
+    return made;
+}
+
+json toJson(const cellar::DrawRow& row)
+{
+    json made = fact(row);
+    made["volume_l"] = litresOf(row.volume);
+    made["method"] = row.method;
+    return made;
+}
+
+json toJson(const cellar::TasteRow& row)
+{
+    json made = fact(row);
+    made["taster"] = row.person;
+    made["scores"] = json::object();
+    for (const auto& [attribute, score] : row.scores) {
+        made["scores"][attribute] = orNull(score);
+    }
+    made["faults"] = row.faults;
+    made["liking"] = orNull(row.liking);
+    return made;
+}
+
+json toJson(const cellar::ReadingRow& row)
+{
+    json made = fact(row);
+    made["sg"] = orNull(row.specificGravity);
+    made["ph"] = orNull(row.ph);
+    made["abv_percent"] =
+        row.alcoholByVolume ? json(std::round(*row.alcoholByVolume * 1e4) / 1e2) : json();
+    made["temp_c"] =
+        row.temperature ? json(std::round(inCelsius(*row.temperature) * 1e3) / 1e3) : json();
+    return made;
+}
+
+json toJson(const cellar::PhotoRow& row)
+{
+    json made = fact(row);
+    made["sha256"] = row.hash.hex();
+    made["bytes"] = row.bytes;
+    made["purpose"] = row.purpose;
+    made["here"] = row.here;
+    return made;
+}
+
+template <class Row>
+json list(const std::vector<Row>& rows)
+{
+    json made = json::array();
+    for (const Row& row : rows) {
+        made.push_back(toJson(row));
+    }
+    return made;
+}
+
+}  // namespace
+
+std::string dateText(Instant t, cellar::DatePrecision precision)
+{
+    const std::string day = toIsoDate(t);
+    switch (precision) {
+        case cellar::DatePrecision::Day:
+            return day;
+        case cellar::DatePrecision::Month:
+            return day.substr(0, 7);
+        case cellar::DatePrecision::Year:
+            return day.substr(0, 4);
+    }
+    return day;
+}
+
+json toJson(const cellar::BarrelRow& barrel)
+{
+    return {{"code", barrel.code},
+            {"mark", orNull(barrel.mark)},
+            {"spirit", orNull(barrel.spirit)},
+            {"fill_number", orNull(barrel.fillNumber)},
+            {"beer", orNull(barrel.beer)},
+            {"place", orNull(barrel.place)},
+            {"size_l", orNull(barrel.size)},
+            {"volume_l", orNull(barrel.volume)},
+            {"filled_on",
+             barrel.filledAt ? json(dateText(*barrel.filledAt, barrel.filledPrecision)) : json()},
+            {"tastings_count", barrel.tastings},
+            {"next_step", barrel.nextStep},
+            {"due_on", barrel.due ? json(toIsoDate(*barrel.due)) : json()}};
+}
+
+json toJson(const cellar::BarrelHistory& history)
+{
+    return {{"fills", list(history.fills)},       {"gauges", list(history.gauges)},
+            {"draws", list(history.draws)},       {"tastings", list(history.tastings)},
+            {"readings", list(history.readings)}, {"photos", list(history.photos)}};
+}
+
+}  // namespace spile::desk

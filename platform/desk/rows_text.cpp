@@ -1,0 +1,115 @@
+#include "core/scan/barrel_code.hpp"
+#include "platform/desk/rows.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cstdio>
+
+namespace spile::desk {
+
+namespace {
+
+// Characters, not bytes: continuation bytes of UTF-8 take no room.
+std::size_t width(const std::string& text)
+{
+    return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), [](char c) {
+        return (static_cast<unsigned char>(c) & 0xc0U) != 0x80U;
+    }));
+}
+
+std::string volumeText(const std::optional<Volume>& volume, int decimals)
+{
+    if (!volume) {
+        return "?";
+    }
+    std::array<char, 32> text{};
+    std::snprintf(text.data(), text.size(), "%.*f L", decimals, inLitres(*volume));
+    return text.data();
+}
+
+std::string filledText(const cellar::BarrelRow& barrel)
+{
+    return barrel.filledAt ? dateText(*barrel.filledAt, barrel.filledPrecision) : "";
+}
+
+std::string scoresText(const cellar::TasteRow& taste)
+{
+    std::string text;
+    for (const auto& [attribute, score] : taste.scores) {
+        text += (text.empty() ? "" : ", ") + attribute + " " +
+                (score ? std::to_string(*score) : "not judged");
+    }
+    for (const auto& [fault, strength] : taste.faults) {
+        text += "; fault: " + fault + " " + std::to_string(strength);
+    }
+    return text;
+}
+
+}  // namespace
+
+std::string table(const std::vector<std::vector<std::string>>& lines)
+{
+    std::vector<std::size_t> widths;
+    for (const auto& line : lines) {
+        widths.resize(std::max(widths.size(), line.size()));
+        for (std::size_t i = 0; i < line.size(); ++i) {
+            widths[i] = std::max(widths[i], width(line[i]));
+        }
+    }
+    std::string text;
+    for (const auto& line : lines) {
+        std::string row;
+        for (std::size_t i = 0; i < line.size(); ++i) {
+            row += line[i] + std::string(widths[i] - width(line[i]) + 2, ' ');
+        }
+        row.erase(row.find_last_not_of(' ') + 1);
+        text += row + "\n";
+    }
+    return text;
+}
+
+std::string barrelTable(const std::vector<cellar::BarrelRow>& barrels)
+{
+    std::vector<std::vector<std::string>> lines = {
+        {"code", "mark", "spirit", "fill", "beer", "place", "holds", "filled", "next step", "due"}};
+    for (const cellar::BarrelRow& barrel : barrels) {
+        lines.push_back({scan::shown(barrel.code), barrel.mark, barrel.spirit,
+                         barrel.fillNumber ? std::to_string(*barrel.fillNumber) : "", barrel.beer,
+                         barrel.place, barrel.filled ? volumeText(barrel.volume, 1) : "empty",
+                         filledText(barrel), barrel.nextStep,
+                         barrel.due ? toIsoDate(*barrel.due) : ""});
+    }
+    return table(lines);
+}
+
+std::string barrelPage(const cellar::BarrelRow& barrel, const cellar::BarrelHistory& history)
+{
+    std::string text = barrelTable({barrel}) + "\n";
+    std::vector<std::vector<std::string>> lines;
+    const auto add = [&](const cellar::FactRow& row, const std::string& what,
+                         const std::string& value) {
+        lines.push_back({toIsoTime(row.at), what, value, row.person, row.device});
+    };
+    for (const auto& fill : history.fills) {
+        add(fill, "fill",
+            (fill.beer.empty() ? "unknown beer" : fill.beer) + ", " + volumeText(fill.volume, 1));
+    }
+    for (const auto& gauge : history.gauges) {
+        add(gauge, "gauge", volumeText(gauge.volume, 1) + " by " + gauge.method);
+    }
+    for (const auto& draw : history.draws) {
+        add(draw, "draw", volumeText(draw.volume, 2) + " at the " + draw.method);
+    }
+    for (const auto& taste : history.tastings) {
+        add(taste, "taste", scoresText(taste));
+    }
+    for (const auto& photo : history.photos) {
+        add(photo, "photo",
+            photo.hash.hex().substr(0, 8) + ", " + std::to_string(photo.bytes) + " bytes" +
+                (photo.here ? "" : ", still on another device"));
+    }
+    std::stable_sort(lines.begin(), lines.end());  // ISO times sort as text
+    return text + table(lines);
+}
+
+}  // namespace spile::desk

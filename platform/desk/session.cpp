@@ -1,0 +1,58 @@
+#include "platform/desk/session.hpp"
+
+#include <iostream>
+#include <memory>
+#include <nlohmann/json.hpp>
+
+namespace spile::desk {
+
+Session::Session(Path cellarFolder, bool json)
+    : folder_(std::move(cellarFolder)), json_(json), keys_(files_, folder_)
+{
+}
+
+Result<std::unique_ptr<cellar::Cellar>> Session::open()
+{
+    return cellar::Cellar::open(folder_, outside());
+}
+
+void Session::answer(const nlohmann::json& json, const std::string& text) const
+{
+    if (json_) {
+        std::cout << json.dump(2, ' ', false, nlohmann::json::error_handler_t::replace) << '\n';
+    } else {
+        std::cout << text;
+    }
+}
+
+int Session::refuse(const Error& error) const
+{
+    remark("spile-desk: " + worded(error));
+    if (json_) {
+        answer({{"error",
+                 {{"code", nameOf(error.code)},
+                  {"subject", error.subject},
+                  {"value", error.value},
+                  {"remedy", error.limit}}}},
+               {});
+    }
+    return exitOf(error);
+}
+
+void Session::remark(const std::string& text) { std::cerr << text << '\n'; }
+
+Job Session::job(const std::string& what) const
+{
+    constexpr Milliseconds every(1000);
+    auto next = std::make_shared<Milliseconds>(clock_.sinceBoot() + every);
+    return Job(
+        [this, what, next, every](std::uint64_t done, std::uint64_t total) {
+            if (clock_.sinceBoot() >= *next) {
+                *next = clock_.sinceBoot() + every;
+                remark(what + ": " + std::to_string(done) + " of " + std::to_string(total));
+            }
+        },
+        nullptr);
+}
+
+}  // namespace spile::desk

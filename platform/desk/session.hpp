@@ -1,0 +1,50 @@
+#pragma once
+
+#include "core/base/id_source.hpp"
+#include "core/base/job.hpp"
+#include "core/base/outside.hpp"
+#include "core/cellar/cellar.hpp"
+#include "platform/desk/wording.hpp"
+#include "platform/system/disk_file_system.hpp"
+#include "platform/system/file_key_store.hpp"
+#include "platform/system/system_clock.hpp"
+#include "platform/system/system_random.hpp"
+
+#include <nlohmann/json_fwd.hpp>
+#include <string>
+
+namespace spile::desk {
+
+/// One run of the command: the machine it runs on, and how it answers.
+class Session {
+public:
+    Session(Path cellarFolder, bool json);
+
+    [[nodiscard]] Outside outside() { return {clock_, files_, random_, ids_, keys_}; }
+    [[nodiscard]] FileSystem& files() { return files_; }
+    [[nodiscard]] const Clock& clock() const { return clock_; }
+    [[nodiscard]] const Path& cellarFolder() const { return folder_; }
+    [[nodiscard]] bool json() const { return json_; }
+
+    [[nodiscard]] Result<std::unique_ptr<cellar::Cellar>> open();
+
+    /// Answer with `json` or with `text`, whichever was asked for.
+    void answer(const nlohmann::json& json, const std::string& text) const;
+    /// Answer with an error and return the exit that it means.
+    [[nodiscard]] int refuse(const Error& error) const;
+    /// Say something beside the answer, on the error stream.
+    static void remark(const std::string& text);
+    /// A job that tells on the error stream how far it is, once it has taken a second.
+    [[nodiscard]] Job job(const std::string& what) const;
+
+private:
+    Path folder_;
+    bool json_;
+    system::SystemClock clock_;
+    system::DiskFileSystem files_;
+    system::SystemRandom random_;
+    Uuid7Source ids_{clock_, random_};
+    system::FileKeyStore keys_;
+};
+
+}  // namespace spile::desk

@@ -1,0 +1,67 @@
+#include "platform/desk/wording.hpp"
+
+#include <string_view>
+
+namespace spile::desk {
+
+namespace {
+
+struct Words {
+    std::string_view name;
+    std::string_view says;
+    Exit exit;
+};
+
+// No default: a new code without words does not compile.
+Words wordsOf(ErrorCode code)
+{
+    switch (code) {
+        case ErrorCode::NotFinite:
+            return {"not_finite", "is not a finite number", WrongUse};
+        case ErrorCode::OutOfRange:
+            return {"out_of_range", "is outside its range", WrongUse};
+        case ErrorCode::Malformed:
+            return {"malformed", "does not have the form that is asked for", WrongUse};
+        case ErrorCode::NotFound:
+            return {"not_found", "is not in the records", NotInRecords};
+        case ErrorCode::Conflict:
+            return {"conflict", "does not fit what is there", WrongUse};
+        case ErrorCode::Damaged:
+            return {"damaged", "is damaged; nothing of it was used", Refused};
+        case ErrorCode::Foreign:
+            return {"foreign", "belongs to another cellar; nothing of it was used", Refused};
+        case ErrorCode::Unsupported:
+            return {"unsupported", "is of a kind that this version does not read", Refused};
+        case ErrorCode::TooLarge:
+            return {"too_large", "is over the limit; nothing of it was used", Refused};
+        case ErrorCode::Locked:
+            return {"locked", "is in use by another program", Refused};
+        case ErrorCode::StorageFull:
+            return {"storage_full", "could not be written: no room is left", Refused};
+        case ErrorCode::Storage:
+            return {"storage", "could not be read or written", Refused};
+        case ErrorCode::Cancelled:
+            return {"cancelled", "was stopped", Refused};
+    }
+    return {"unknown", "failed", Refused};
+}
+
+}  // namespace
+
+std::string worded(const Error& error)
+{
+    std::string text = error.subject + " " + std::string(wordsOf(error.code).says);
+    if (!error.value.empty()) {
+        text += ": " + error.value;
+    }
+    if (!error.limit.empty()) {
+        text += " (" + error.limit + ")";
+    }
+    return text;
+}
+
+Exit exitOf(const Error& error) { return wordsOf(error.code).exit; }
+
+std::string nameOf(ErrorCode code) { return std::string(wordsOf(code).name); }
+
+}  // namespace spile::desk

@@ -1,0 +1,25 @@
+#pragma once
+
+#include "core/base/result.hpp"
+
+#include <string>
+
+namespace spile::desk {
+
+/// How the command ends.
+enum Exit : int {
+    Done = 0,
+    NotInRecords = 1,  ///< asked for something the records do not have
+    WrongUse = 2,
+    Refused = 3,  ///< a file is damaged or refused; nothing changed
+};
+
+/// Say an error in a sentence for the desk: what, which value, what to do.
+[[nodiscard]] std::string worded(const Error& error);
+
+[[nodiscard]] Exit exitOf(const Error& error);
+
+/// The error's code as the desk's JSON names it: "not_found", ...
+[[nodiscard]] std::string nameOf(ErrorCode code);
+
+}  // namespace spile::desk
