@@ -20,6 +20,8 @@ Result<Bytes> readWhole(FileSystem& files, const Path& path, std::uint64_t maxBy
     return bytes;
 }
 
+Path folderOf(const Path& path) { return path.has_parent_path() ? path.parent_path() : Path("."); }
+
 static Result<void> fillAndRename(FileSystem& files, const Path& temporary, const Path& path,
                                   ByteView bytes)
 {
@@ -37,7 +39,7 @@ static Result<void> fillAndRename(FileSystem& files, const Path& temporary, cons
     if (auto done = files.rename(temporary, path); !done) {
         return done;
     }
-    return files.syncFolder(path.parent_path());
+    return files.syncFolder(folderOf(path));
 }
 
 Result<void> writeWhole(FileSystem& files, const Path& path, ByteView bytes)

@@ -70,6 +70,9 @@ public:
                                                                  const std::string& holder) = 0;
 };
 
+/// Return the folder that `path` lies in: "." for a bare name.
+[[nodiscard]] Path folderOf(const Path& path);
+
 /// Return all bytes of the file at `path`.
 ///
 /// Errors    TooLarge if it has more than `maxBytes`; else those of FileSystem.

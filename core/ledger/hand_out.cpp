@@ -178,7 +178,7 @@ Result<void> finishFile(Ledger& ledger, const Path& temporary, const Path& file,
     SPILE_TRY(written.verify(ledger.cellar().id, SignatureCheck::RangeEnds, job,
                              [](const VerifiedEntry&) {}));
     SPILE_TRY(files.rename(temporary, file));
-    return files.syncFolder(file.has_parent_path() ? file.parent_path() : Path("."));
+    return files.syncFolder(folderOf(file));
 }
 
 }  // namespace

@@ -27,6 +27,7 @@ protected:
     std::unique_ptr<Cellar> cellar;
     support::SmallCellar small;
     Path file = device.folder.path() / "day.spile";
+    ErrorCode unreadable = ErrorCode::StorageFull;  // of a file that is there already
 
     [[nodiscard]] Outside outside()
     {
@@ -65,7 +66,8 @@ protected:
             }
             EXPECT_FALSE(done) << "the refusal went unnoticed";
             if (!done) {
-                EXPECT_EQ(done.error().code, code) << textOf(done.error());
+                EXPECT_TRUE(done.error().code == code || done.error().code == unreadable)
+                    << textOf(done.error());
             }
             look();
             if (HasFailure()) {
@@ -116,6 +118,7 @@ TEST_F(RefusingDisk, LeavesNoHalfDayFile)
             std::filesystem::remove(file);
             if (replaces) {
                 ASSERT_TRUE(handOut(*cellar, file, {}));
+                unreadable = ErrorCode::Conflict;  // it cannot be told to be ours, so it stays
             }
             const auto refused = refuseEach(
                 ErrorCode::StorageFull, lasting, [&] { return handOut(*cellar, file, {}); },

@@ -114,7 +114,8 @@ static int writeFile(sqlite3_file* file, const void* bytes, int count, sqlite3_i
 static int syncFile(sqlite3_file* file, int flags)
 {
     layer().counter.count(ours(file)->name, &VfsCounter::Counts::syncs);
-    return below(file)->pMethods->xSync(below(file), flags);
+    return layer().counter.passesSyncsOn() ? below(file)->pMethods->xSync(below(file), flags)
+                                           : SQLITE_OK;
 }
 
 static sqlite3_io_methods methodsFor(const sqlite3_io_methods& real)
