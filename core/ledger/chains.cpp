@@ -113,7 +113,8 @@ Result<Arrival> Chains::arrive(const VerifiedEntry& entry)
     SPILE_ASSIGN(linked, isLinked(*chain, entry.core));
     if (chain->trusted && linked) {
         SPILE_ASSIGN(counted, count(*chain, entry));
-        if (counted) {
+        SPILE_ASSIGN(waits, anyWaiting());
+        if (counted && waits) {
             SPILE_TRY(database_.execute("DELETE FROM waiting WHERE id = ?", entry.id));
         }
         return counted ? Arrival::Counted : Arrival::Known;
@@ -127,7 +128,18 @@ Result<Arrival> Chains::arrive(const VerifiedEntry& entry)
         "ON CONFLICT(id) DO NOTHING",
         entry.id, entry.core.device, static_cast<std::int64_t>(entry.core.seq), entry.entry.core,
         entry.entry.body, entry.entry.signature));
+    anyWaiting_ = true;
     return database_.changes() == 0 ? Arrival::Known : Arrival::Waiting;
+}
+
+// Most of the time nothing waits; asking once spares a look for each entry.
+Result<bool> Chains::anyWaiting()
+{
+    if (!anyWaiting_) {
+        SPILE_ASSIGN(found, database_.integer(0, "SELECT EXISTS(SELECT 1 FROM waiting)"));
+        anyWaiting_ = found == 1;
+    }
+    return *anyWaiting_;
 }
 
 Result<void> Chains::appendOwn(const VerifiedEntry& entry)
@@ -300,6 +312,7 @@ Result<void> Chains::settle()
 void Chains::forget()
 {
     chains_.clear();
+    anyWaiting_.reset();
     projection_.forget();
 }
 

@@ -99,11 +99,13 @@ private:
     [[nodiscard]] Result<std::vector<WaitingRow>> waitingOf(const DeviceId& device);
     [[nodiscard]] Result<bool> linkOne(Chain& chain, const WaitingRow& waiting);
     [[nodiscard]] Result<void> writeHeads();
+    [[nodiscard]] Result<bool> anyWaiting();
 
     Database& database_;
     Projection& projection_;
     const PhotoStore& photos_;
     std::unordered_map<DeviceId, Chain, IdHash> chains_;
+    std::optional<bool> anyWaiting_;  // none: not asked yet
 };
 
 }  // namespace spile::ledger

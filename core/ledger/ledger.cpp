@@ -127,6 +127,7 @@ Result<std::unique_ptr<Ledger>> Ledger::create(const Path& folder, const Outside
     SPILE_TRY(ledger->recordGenesis(change, owner, cellar));
     SPILE_TRY(change.commit());
     SPILE_TRY(outside.files.syncFolder(folder));
+    SPILE_TRY(outside.files.syncFolder(folderOf(folder)));
     SPILE_TRY(ledger->readIdentity());
     return std::move(ledger);
 }
@@ -142,6 +143,7 @@ Result<std::unique_ptr<Ledger>> Ledger::createReplica(const Path& folder, const 
     SPILE_TRY(change.chains().trust(*DeviceId::fromBytes(id.bytes()), true));
     SPILE_TRY(change.commit());
     SPILE_TRY(outside.files.syncFolder(folder));
+    SPILE_TRY(outside.files.syncFolder(folderOf(folder)));
     return std::move(ledger);
 }
 

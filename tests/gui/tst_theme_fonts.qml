@@ -1,0 +1,61 @@
+import QtQuick
+import QtTest
+import Spile.Theme
+
+Item {
+    id: page
+
+    Text {
+        id: sample
+        text: "7K2-QFM" // without any, it takes no font
+    }
+    TextMetrics { id: measured }
+
+    TestCase {
+        name: "ThemeFonts"
+        when: windowShown
+
+        function test_fonts_come_from_the_module_data() {
+            return [{ tag: "regular", face: Theme.typefaces.regular, family: "Inter", weight: Font.Normal },
+                    { tag: "semiBold", face: Theme.typefaces.semiBold, family: "Inter", weight: Font.DemiBold },
+                    { tag: "bold", face: Theme.typefaces.bold, family: "Inter", weight: Font.Bold },
+                    { tag: "numerals", face: Theme.typefaces.numerals, family: "B612 Mono", weight: Font.Bold }]
+        }
+        function test_fonts_come_from_the_module(data) {
+            compare(data.face.status, FontLoader.Ready)
+            verify(data.face.source.toString().startsWith("fonts/"), "relative, that is inside the module")
+            compare(data.face.font.family, data.family)
+            compare(data.face.font.weight, data.weight)
+        }
+
+        function test_text_is_drawn_with_the_font_that_was_asked_for_data() {
+            return [{ tag: "label", family: "Inter", weight: Font.DemiBold },
+                    { tag: "body", family: "Inter", weight: Font.Normal },
+                    { tag: "strongBody", family: "Inter", weight: Font.Bold },
+                    { tag: "glance", family: "Inter", weight: Font.Normal },
+                    { tag: "strongGlance", family: "Inter", weight: Font.Bold },
+                    { tag: "code", family: "B612 Mono", weight: Font.Bold },
+                    { tag: "readout", family: "B612 Mono", weight: Font.Bold },
+                    { tag: "timer", family: "B612 Mono", weight: Font.Bold }]
+        }
+        function test_text_is_drawn_with_the_font_that_was_asked_for(data) {
+            sample.font = Theme[data.tag]
+            compare(sample.fontInfo.family, data.family)
+            compare(sample.fontInfo.weight, data.weight)
+            compare(sample.fontInfo.pixelSize, Theme[data.tag].pixelSize)
+        }
+
+        function test_numerals_are_of_one_width_data() {
+            return [{ tag: "code" }, { tag: "readout" }, { tag: "timer" }]
+        }
+        function test_numerals_are_of_one_width(data) {
+            measured.font = Theme[data.tag]
+            const widths = Array.from("0123456789").map(digit => {
+                measured.text = digit
+                return measured.advanceWidth
+            })
+            verify(widths[0] > 0)
+            compare(widths, new Array(10).fill(widths[0]))
+        }
+    }
+}
