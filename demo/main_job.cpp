@@ -257,12 +257,18 @@ int run(const Path& out, std::uint64_t seed)
 
 int main(int argc, char** argv)
 {
-    std::uint64_t seed = 7;
-    const std::string_view given = argc > 2 ? argv[2] : "7";
-    const auto [end, failed] = std::from_chars(given.data(), given.data() + given.size(), seed);
-    if (argc < 2 || failed != std::errc() || end != given.data() + given.size()) {
-        std::cerr << "usage: spile-demo FOLDER [SEED]\n";
-        return 2;
+    try {
+        std::uint64_t seed = 7;
+        const std::string_view given = argc > 2 ? argv[2] : "7";
+        const char* last = given.data() + given.size();
+        const auto [end, failed] = std::from_chars(given.data(), last, seed);
+        if (argc < 2 || failed != std::errc() || end != last) {
+            std::cerr << "usage: spile-demo FOLDER [SEED]\n";
+            return 2;
+        }
+        return run(argv[1], seed);
+    } catch (const std::exception& error) {  // from the libraries: out of memory
+        std::cerr << "spile-demo: " << error.what() << '\n';
+        return 1;
     }
-    return run(argv[1], seed);
 }

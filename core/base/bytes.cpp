@@ -70,23 +70,28 @@ static constexpr std::array utf8Leads = {
     Utf8Lead{0xf0, 0xf0, 3, 0x90, 0xbf}, Utf8Lead{0xf1, 0xf3, 3, 0x80, 0xbf},
     Utf8Lead{0xf4, 0xf4, 3, 0x80, 0x8f}};
 
+// Whether `rest` begins with a whole sequence that `lead` describes.
+static bool isUtf8Sequence(const Utf8Lead& lead, ByteView rest)
+{
+    if (rest[0] < lead.first || rest[0] > lead.last || rest.size() <= lead.trailing) {
+        return false;
+    }
+    for (std::size_t i = 1; i <= lead.trailing; ++i) {
+        const std::uint8_t low = i == 1 ? lead.low : 0x80;
+        const std::uint8_t high = i == 1 ? lead.high : 0xbf;
+        if (rest[i] < low || rest[i] > high) {
+            return false;
+        }
+    }
+    return true;
+}
+
 static std::size_t utf8SequenceLength(ByteView rest)
 {
     for (const Utf8Lead& lead : utf8Leads) {
-        if (rest[0] < lead.first || rest[0] > lead.last) {
-            continue;
+        if (isUtf8Sequence(lead, rest)) {
+            return lead.trailing + std::size_t{1};
         }
-        if (rest.size() <= lead.trailing) {
-            return 0;
-        }
-        for (std::size_t i = 1; i <= lead.trailing; ++i) {
-            const std::uint8_t low = i == 1 ? lead.low : 0x80;
-            const std::uint8_t high = i == 1 ? lead.high : 0xbf;
-            if (rest[i] < low || rest[i] > high) {
-                return 0;
-            }
-        }
-        return lead.trailing + std::size_t{1};
     }
     return 0;
 }

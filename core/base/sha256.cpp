@@ -13,7 +13,7 @@ struct Sha256Stream::Context {
     ~Context() { EVP_MD_CTX_free(evp); }
     Context(const Context&) = delete;
     Context& operator=(const Context&) = delete;
-    void begin()
+    void begin() const
     {
         [[maybe_unused]] const int done = EVP_DigestInit_ex(evp, EVP_sha256(), nullptr);
         assert(done == 1);
@@ -22,8 +22,8 @@ struct Sha256Stream::Context {
 
 Sha256Stream::Sha256Stream() : context_(std::make_unique<Context>()) {}
 Sha256Stream::~Sha256Stream() = default;
-Sha256Stream::Sha256Stream(Sha256Stream&&) noexcept = default;
-Sha256Stream& Sha256Stream::operator=(Sha256Stream&&) noexcept = default;
+Sha256Stream::Sha256Stream(Sha256Stream&& other) noexcept = default;
+Sha256Stream& Sha256Stream::operator=(Sha256Stream&& other) noexcept = default;
 
 void Sha256Stream::add(ByteView bytes)
 {

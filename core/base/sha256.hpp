@@ -17,8 +17,8 @@ class Sha256Stream {
 public:
     Sha256Stream();
     ~Sha256Stream();
-    Sha256Stream(Sha256Stream&&) noexcept;
-    Sha256Stream& operator=(Sha256Stream&&) noexcept;
+    Sha256Stream(Sha256Stream&& other) noexcept;
+    Sha256Stream& operator=(Sha256Stream&& other) noexcept;
     Sha256Stream(const Sha256Stream&) = delete;
     Sha256Stream& operator=(const Sha256Stream&) = delete;
 

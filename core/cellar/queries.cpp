@@ -73,7 +73,8 @@ public:
         constexpr int depthMax = 8;  // also ends a loop that two devices may have made
         for (int depth = 0; at && depth < depthMax; ++depth) {
             SPILE_ASSIGN(named, nameOf(*at));
-            path = named.name + (path.empty() ? "" : " / ") + path;
+            path.insert(0, path.empty() ? "" : " / ");
+            path.insert(0, named.name);
             at = named.parent;
         }
         return path;

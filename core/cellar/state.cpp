@@ -78,7 +78,7 @@ Result<void> State::apply(Database& database, const ledger::CountedEntry& entry)
     const KindSpec* kind = findKind(core.kind);
     const bool corrects = core.kind == amendKind || core.kind == voidKind;
     if ((kind == nullptr && !corrects) || (kind != nullptr && core.kindVersion > kind->version) ||
-        (corrects && !core.target)) {
+        (corrects && (!core.target || core.kindVersion > correctionVersion))) {
         return database.execute(
             "INSERT OR REPLACE INTO state_unknown(entry, kind, kind_version) VALUES(?, ?, ?)",
             entry.id, core.kind, static_cast<std::int64_t>(core.kindVersion));
@@ -116,7 +116,7 @@ Result<std::optional<EntryId>> State::refresh(Database& database, const EntryId&
     SPILE_ASSIGN(core, ledger::decodeCore(found->core));
     const bool amends = core.kind == amendKind;
     if (amends || core.kind == voidKind) {
-        if (!core.target) {
+        if (!core.target || core.kindVersion > correctionVersion) {
             return std::optional<EntryId>();
         }
         SPILE_ASSIGN(voided, isVoided(database, id));

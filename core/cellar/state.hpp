@@ -59,9 +59,9 @@ private:
     [[nodiscard]] Result<void> writeFact(ledger::Database& database, const KindSpec& kind,
                                          const EntryId& id, const ledger::Entry& core,
                                          ByteView body);
-    [[nodiscard]] Result<void> writeItems(ledger::Database& database,
-                                          const KindStatements& statements, const EntryId& id,
-                                          const ledger::Fields& fields);
+    [[nodiscard]] static Result<void> writeItems(ledger::Database& database,
+                                                 const KindStatements& statements,
+                                                 const EntryId& id, const ledger::Fields& fields);
 
     std::unordered_map<std::string_view, KindStatements> statements_;  // by kind
     std::set<SubjectId> touched_;  // barrels whose summary is to be made anew

@@ -27,7 +27,7 @@ class Bound {
 public:
     enum class Type : std::uint8_t { Null, Integer, Text, Blob };
 
-    Bound(std::nullopt_t) {}  // NOLINT(google-explicit-constructor)
+    Bound(std::nullopt_t /*nothing*/) {}  // NOLINT(google-explicit-constructor)
     Bound(std::int64_t v)
         : type(Type::Integer), integer(v) {}                  // NOLINT(google-explicit-constructor)
     Bound(int v) : type(Type::Integer), integer(v) {}         // NOLINT(google-explicit-constructor)

@@ -13,8 +13,8 @@
 /// One recorded fact, as it is signed. FORMAT.md has the bytes.
 namespace spile::ledger {
 
-inline constexpr std::size_t bodyBytesMax = 64 * 1024;
-inline constexpr std::size_t coreBytesMax = 16 * 1024;
+inline constexpr std::size_t bodyBytesMax = std::size_t{64} * 1024;
+inline constexpr std::size_t coreBytesMax = std::size_t{16} * 1024;
 inline constexpr std::size_t overwritesMax = 16;
 inline constexpr std::size_t photosMax = 32;
 

@@ -13,7 +13,7 @@ void write(CborWriter& out, const Value& value);
 struct Writing {
     CborWriter& out;
 
-    void operator()(std::monostate) const { out.null(); }
+    void operator()(std::monostate /*nothing*/) const { out.null(); }
     void operator()(bool value) const { out.boolean(value); }
     void operator()(std::int64_t value) const { out.integer(value); }
     void operator()(const std::string& value) const { out.text(value); }

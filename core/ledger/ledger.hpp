@@ -67,7 +67,7 @@ private:
         : ledger_(&ledger), transaction_(std::move(transaction))
     {
     }
-    [[nodiscard]] Result<EntryId> append(NewEntry entry, std::optional<Group> group);
+    [[nodiscard]] Result<EntryId> append(NewEntry made, std::optional<Group> group);
 
     Ledger* ledger_;
     std::optional<Transaction> transaction_;
@@ -143,11 +143,11 @@ private:
     friend class Change;
     Ledger(CellarFolder folder, const Outside& outside, Projection& projection, std::string vfs,
            std::unique_ptr<FileLock> lock, Database database);
-    [[nodiscard]] static Result<std::unique_ptr<Ledger>> openFolder(const Path& folder,
+    [[nodiscard]] static Result<std::unique_ptr<Ledger>> openFolder(const Path& path,
                                                                     const Outside& outside,
                                                                     Projection& projection,
                                                                     const std::string& vfs);
-    [[nodiscard]] static Result<std::unique_ptr<Ledger>> make(const Path& folder,
+    [[nodiscard]] static Result<std::unique_ptr<Ledger>> make(const Path& path,
                                                               const Outside& outside,
                                                               Projection& projection,
                                                               const std::string& vfs);

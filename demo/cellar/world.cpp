@@ -50,7 +50,7 @@ void World::moveTo(int day, Milliseconds timeOfDay)
     }
 }
 
-Result<Sha256> World::stateRoot() { return cellar::stateRoot(*desk_.cellar); }
+Result<Sha256> World::stateRoot() const { return cellar::stateRoot(*desk_.cellar); }
 
 Result<Bytes> World::samplePicture(const InventedBarrel& barrel, int width, int height)
 {

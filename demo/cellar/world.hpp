@@ -36,7 +36,7 @@ public:
     [[nodiscard]] const std::vector<SubjectId>& people() const { return people_; }
     [[nodiscard]] const std::vector<InventedBarrel>& barrels() const { return barrels_; }
     [[nodiscard]] std::size_t barrelCount() const { return barrels_.size(); }
-    [[nodiscard]] Result<Sha256> stateRoot();
+    [[nodiscard]] Result<Sha256> stateRoot() const;
 
     /// Let time pass on all devices.
     void pass(Milliseconds time);

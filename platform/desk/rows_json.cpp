@@ -113,7 +113,7 @@ json list(const std::vector<Row>& rows)
 
 std::string dateText(Instant t, cellar::DatePrecision precision)
 {
-    const std::string day = toIsoDate(t);
+    std::string day = toIsoDate(t);
     switch (precision) {
         case cellar::DatePrecision::Day:
             return day;

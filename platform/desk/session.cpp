@@ -45,14 +45,13 @@ Job Session::job(const std::string& what) const
 {
     constexpr Milliseconds every(1000);
     auto next = std::make_shared<Milliseconds>(clock_.sinceBoot() + every);
-    return Job(
-        [this, what, next, every](std::uint64_t done, std::uint64_t total) {
-            if (clock_.sinceBoot() >= *next) {
-                *next = clock_.sinceBoot() + every;
-                remark(what + ": " + std::to_string(done) + " of " + std::to_string(total));
-            }
-        },
-        nullptr);
+    return {[this, what, next, every](std::uint64_t done, std::uint64_t total) {
+                if (clock_.sinceBoot() >= *next) {
+                    *next = clock_.sinceBoot() + every;
+                    remark(what + ": " + std::to_string(done) + " of " + std::to_string(total));
+                }
+            },
+            nullptr};
 }
 
 }  // namespace spile::desk

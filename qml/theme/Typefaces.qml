@@ -5,6 +5,6 @@ QtObject {
     readonly property FontLoader regular: FontLoader { source: "fonts/Inter-Regular.otf" }
     readonly property FontLoader semiBold: FontLoader { source: "fonts/Inter-SemiBold.otf" }
     readonly property FontLoader bold: FontLoader { source: "fonts/Inter-Bold.otf" }
-    // All digits of one width, and 0 unlike O.
-    readonly property FontLoader numerals: FontLoader { source: "fonts/B612Mono-Bold.otf" }
+    // All digits of one width, points and colons narrow. The alphabet of barrel codes has no O and I to be mistaken.
+    readonly property FontLoader numerals: FontLoader { source: "fonts/B612-Bold.otf" }
 }

@@ -15,11 +15,16 @@ Item {
         name: "ThemeFonts"
         when: windowShown
 
+        function widthOf(text: string): real {
+            measured.text = text
+            return measured.advanceWidth
+        }
+
         function test_fonts_come_from_the_module_data() {
             return [{ tag: "regular", face: Theme.typefaces.regular, family: "Inter", weight: Font.Normal },
                     { tag: "semiBold", face: Theme.typefaces.semiBold, family: "Inter", weight: Font.DemiBold },
                     { tag: "bold", face: Theme.typefaces.bold, family: "Inter", weight: Font.Bold },
-                    { tag: "numerals", face: Theme.typefaces.numerals, family: "B612 Mono", weight: Font.Bold }]
+                    { tag: "numerals", face: Theme.typefaces.numerals, family: "B612", weight: Font.Bold }]
         }
         function test_fonts_come_from_the_module(data) {
             compare(data.face.status, FontLoader.Ready)
@@ -34,9 +39,9 @@ Item {
                     { tag: "strongBody", family: "Inter", weight: Font.Bold },
                     { tag: "glance", family: "Inter", weight: Font.Normal },
                     { tag: "strongGlance", family: "Inter", weight: Font.Bold },
-                    { tag: "code", family: "B612 Mono", weight: Font.Bold },
-                    { tag: "readout", family: "B612 Mono", weight: Font.Bold },
-                    { tag: "timer", family: "B612 Mono", weight: Font.Bold }]
+                    { tag: "code", family: "B612", weight: Font.Bold },
+                    { tag: "readout", family: "B612", weight: Font.Bold },
+                    { tag: "timer", family: "B612", weight: Font.Bold }]
         }
         function test_text_is_drawn_with_the_font_that_was_asked_for(data) {
             sample.font = Theme[data.tag]
@@ -50,12 +55,25 @@ Item {
         }
         function test_numerals_are_of_one_width(data) {
             measured.font = Theme[data.tag]
-            const widths = Array.from("0123456789").map(digit => {
-                measured.text = digit
-                return measured.advanceWidth
-            })
+            const widths = Array.from("0123456789").map(digit => widthOf(digit))
             verify(widths[0] > 0)
             compare(widths, new Array(10).fill(widths[0]))
+        }
+        function test_a_running_timer_stands_still() {
+            measured.font = Theme.timer
+            const width = widthOf("00:00")
+            for (const time of ["11:11", "17:40", "41:14", "57:07", "59:59"]) {
+                compare(widthOf(time), width, time)
+            }
+        }
+        function test_points_and_colons_leave_no_hole_in_a_number_data() {
+            return [{ tag: "readout" }, { tag: "timer" }]
+        }
+        function test_points_and_colons_leave_no_hole_in_a_number(data) {
+            measured.font = Theme[data.tag]
+            for (const mark of [".", ",", ":"]) {
+                verify(widthOf("1" + mark + "5") - widthOf("15") <= 0.5 * widthOf("0"), mark)
+            }
         }
     }
 }

@@ -28,7 +28,8 @@ Result<Corrected> needEntry(Cellar& cellar, const EntryId& id)
 
 Result<void> checkAmendment(const KindSpec& kind, const ledger::Fields& fields)
 {
-    for (const auto& [number, value] : fields) {
+    for (const auto& [key, value] : fields) {
+        const std::uint32_t number = key;  // clang 14 lets no lambda see a structured binding
         const auto field = std::find_if(
             kind.fields.begin(), kind.fields.end(),
             [&](const KindField& f) { return static_cast<std::uint32_t>(f.field) == number; });
