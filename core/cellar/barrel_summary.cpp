@@ -15,12 +15,27 @@ constexpr auto nextTastingAfter = std::chrono::days(30);
 
 constexpr std::int64_t precisionDay = 1;
 
+// When a fact counts as having happened: a date in the future is one of recording (effective.hpp).
+#define SPILE_WHEN "min(at_ms, recorded_ms)"
+#define SPILE_LATEST_FIRST " ORDER BY " SPILE_WHEN " DESC, device DESC, seq DESC LIMIT 1"
+// The first comparison is the index's, the second the one that matters.
+#define SPILE_SINCE "subject = ?1 AND voided = 0 AND at_ms >= ?2 AND " SPILE_WHEN " >= ?2"
+
+// When something happened, among all that did.
+struct Moment {
+    std::int64_t whenMs = 0;
+    DeviceId device;
+    std::int64_t seq = 0;
+    friend auto operator<=>(const Moment&, const Moment&) = default;
+};
+
 struct Fill {
     EntryId entry;
     std::optional<SubjectId> batch;
     std::optional<std::int64_t> volumeMl;
     std::int64_t atMs = 0;
     std::optional<std::int64_t> precision;
+    Moment moment;
 };
 
 struct Registered {
@@ -29,6 +44,11 @@ struct Registered {
     std::optional<std::int64_t> sizeMl, fillsBefore;
     std::optional<SubjectId> place;
 };
+
+Moment momentOf(const Row& row, int column)
+{
+    return {row.integer(column), row.id<DeviceId>(column + 1), row.integer(column + 2)};
+}
 
 Result<std::optional<Registered>> registered(Database& database, const SubjectId& barrel)
 {
@@ -47,21 +67,29 @@ Result<std::optional<Fill>> latestFill(Database& database, const SubjectId& barr
     return database.first(
         [](const Row& row) {
             return Fill{row.id<EntryId>(0), row.idIfAny<SubjectId>(1), row.integerIfAny(2),
-                        row.integer(3), row.integerIfAny(4)};
+                        row.integer(3),     row.integerIfAny(4),       momentOf(row, 5)};
         },
-        "SELECT entry, batch, volume_ml, at_ms, date_precision FROM state_fill WHERE subject = ? "
-        "AND voided = 0 "
-        "ORDER BY at_ms DESC, device DESC, seq DESC LIMIT 1",
+        "SELECT entry, batch, volume_ml, at_ms, date_precision, " SPILE_WHEN
+        ", device, seq FROM state_fill "
+        "WHERE subject = ? AND voided = 0" SPILE_LATEST_FIRST,
         barrel);
+}
+
+Result<std::optional<Moment>> latestEmpty(Database& database, const SubjectId& barrel)
+{
+    return database.first([](const Row& row) { return momentOf(row, 0); },
+                          "SELECT " SPILE_WHEN
+                          ", device, seq FROM state_empty "
+                          "WHERE subject = ? AND voided = 0" SPILE_LATEST_FIRST,
+                          barrel);
 }
 
 Result<std::optional<SubjectId>> latestPlace(Database& database, const SubjectId& barrel)
 {
-    SPILE_ASSIGN(moved,
-                 database.first([](const Row& row) { return row.idIfAny<SubjectId>(0); },
-                                "SELECT place FROM state_move WHERE subject = ? AND voided = 0 "
-                                "ORDER BY at_ms DESC, device DESC, seq DESC LIMIT 1",
-                                barrel));
+    SPILE_ASSIGN(moved, database.first([](const Row& row) { return row.idIfAny<SubjectId>(0); },
+                                       "SELECT place FROM state_move WHERE subject = ? AND "
+                                       "voided = 0" SPILE_LATEST_FIRST,
+                                       barrel));
     return moved.value_or(std::nullopt);
 }
 
@@ -71,25 +99,23 @@ Result<std::optional<std::int64_t>> volumeHeld(Database& database, const Subject
 {
     struct Gauge {
         std::optional<std::int64_t> volumeMl;
-        std::int64_t atMs;
+        std::int64_t whenMs;
     };
-    SPILE_ASSIGN(gauge,
-                 database.first(
-                     [](const Row& row) {
-                         return Gauge{row.integerIfAny(0), row.integer(1)};
-                     },
-                     "SELECT volume_ml, at_ms FROM state_gauge WHERE subject = ? AND voided = 0 "
-                     "AND at_ms >= ? ORDER BY at_ms DESC, device DESC, seq DESC LIMIT 1",
-                     barrel, fill.atMs));
-    const Gauge known = gauge.value_or(Gauge{fill.volumeMl, fill.atMs});
+    SPILE_ASSIGN(gauge, database.first(
+                            [](const Row& row) {
+                                return Gauge{row.integerIfAny(0), row.integer(1)};
+                            },
+                            "SELECT volume_ml, " SPILE_WHEN
+                            " FROM state_gauge WHERE " SPILE_SINCE SPILE_LATEST_FIRST,
+                            barrel, fill.moment.whenMs));
+    const Gauge known = gauge.value_or(Gauge{fill.volumeMl, fill.moment.whenMs});
     if (!known.volumeMl) {
         return std::optional<std::int64_t>();
     }
-    SPILE_ASSIGN(drawn, database.integer(
-                            0,
-                            "SELECT coalesce(sum(volume_ml), 0) FROM state_draw WHERE subject = ? "
-                            "AND voided = 0 AND at_ms >= ?",
-                            barrel, known.atMs));
+    SPILE_ASSIGN(drawn, database.integer(0,
+                                         "SELECT coalesce(sum(volume_ml), 0) FROM state_draw "
+                                         "WHERE " SPILE_SINCE,
+                                         barrel, known.whenMs));
     return std::optional(std::max<std::int64_t>(0, *known.volumeMl - drawn));
 }
 
@@ -102,30 +128,20 @@ Result<Latest> latestSince(Database& database, const SubjectId& barrel, std::int
 {
     const auto ms = [](const Row& row) { return row.integerIfAny(0); };
     SPILE_ASSIGN(
-        taste, database.first(ms,
-                              "SELECT max(at_ms) FROM state_taste WHERE subject = ? AND voided = 0 "
-                              "AND at_ms >= ?",
+        taste, database.first(ms, "SELECT max(" SPILE_WHEN ") FROM state_taste WHERE " SPILE_SINCE,
                               barrel, sinceMs));
     SPILE_ASSIGN(
-        gauge, database.first(ms,
-                              "SELECT max(at_ms) FROM state_gauge WHERE subject = ? AND voided = 0 "
-                              "AND at_ms >= ?",
+        gauge, database.first(ms, "SELECT max(" SPILE_WHEN ") FROM state_gauge WHERE " SPILE_SINCE,
                               barrel, sinceMs));
+    SPILE_ASSIGN(draw,
+                 database.first(ms, "SELECT max(" SPILE_WHEN ") FROM state_draw WHERE " SPILE_SINCE,
+                                barrel, sinceMs));
     SPILE_ASSIGN(
-        draw, database.first(ms,
-                             "SELECT max(at_ms) FROM state_draw WHERE subject = ? AND voided = 0 "
-                             "AND at_ms >= ?",
-                             barrel, sinceMs));
-    SPILE_ASSIGN(
-        check, database.first(ms,
-                              "SELECT max(at_ms) FROM state_check WHERE subject = ? AND voided = 0 "
-                              "AND at_ms >= ?",
+        check, database.first(ms, "SELECT max(" SPILE_WHEN ") FROM state_check WHERE " SPILE_SINCE,
                               barrel, sinceMs));
-    SPILE_ASSIGN(tastings, database.integer(
-                               0,
-                               "SELECT count(*) FROM state_taste WHERE subject = ? AND voided = 0 "
-                               "AND at_ms >= ?",
-                               barrel, sinceMs));
+    SPILE_ASSIGN(tastings,
+                 database.integer(0, "SELECT count(*) FROM state_taste WHERE " SPILE_SINCE, barrel,
+                                  sinceMs));
     return Latest{*taste, *gauge, *draw, *check, tastings};
 }
 
@@ -149,9 +165,8 @@ Result<void> readVerdict(Database& database, const SubjectId& barrel, std::int64
             facts.verdictUntil = instant(row.integerIfAny(2));
             return Result<void>();
         },
-        "SELECT verdict, at_ms, until_ms FROM state_verdict WHERE subject = ? AND voided = 0 AND "
-        "at_ms >= ? "
-        "ORDER BY at_ms DESC, device DESC, seq DESC LIMIT 1",
+        "SELECT verdict, " SPILE_WHEN
+        ", until_ms FROM state_verdict WHERE " SPILE_SINCE SPILE_LATEST_FIRST,
         barrel, sinceMs);
 }
 
@@ -193,24 +208,21 @@ Result<void> writeBarrelSummary(Database& database, const SubjectId& barrel)
         return database.execute("DELETE FROM state_barrel_now WHERE subject = ?", barrel);
     }
     SPILE_ASSIGN(fill, latestFill(database, barrel));
-    SPILE_ASSIGN(emptied, database.integer(
-                              0,
-                              "SELECT coalesce(max(at_ms), 0) FROM state_empty WHERE subject = ? "
-                              "AND voided = 0",
-                              barrel));
+    SPILE_ASSIGN(emptied, latestEmpty(database, barrel));
     SPILE_ASSIGN(moved, latestPlace(database, barrel));
     BarrelFacts facts;
-    facts.filled = fill && fill->atMs > emptied;
+    facts.filled = fill && (!emptied || fill->moment > *emptied);
     Latest latest;
     std::optional<std::int64_t> volumeMl;
     std::optional<std::int64_t> number;
     if (facts.filled) {
-        facts.filledAt = instantFromMs(fill->atMs);
+        const std::int64_t sinceMs = fill->moment.whenMs;
+        facts.filledAt = instantFromMs(sinceMs);
         facts.filledToTheDay = fill->precision.value_or(precisionDay) == precisionDay;
-        SPILE_ASSIGN(since, latestSince(database, barrel, fill->atMs));
+        SPILE_ASSIGN(since, latestSince(database, barrel, sinceMs));
         SPILE_ASSIGN(held, volumeHeld(database, barrel, *fill));
         SPILE_ASSIGN(fills, fillNumber(database, barrel, own->fillsBefore));
-        SPILE_TRY(readVerdict(database, barrel, fill->atMs, facts));
+        SPILE_TRY(readVerdict(database, barrel, sinceMs, facts));
         latest = since;
         volumeMl = held;
         number = fills;
@@ -232,5 +244,9 @@ Result<void> writeBarrelSummary(Database& database, const SubjectId& barrel)
         full ? fill->precision : std::nullopt, volumeMl, latest.tastings, latest.tasteMs,
         latest.gaugeMs, latest.drawMs, facts.verdict, next.step, milliseconds(next.due));
 }
+
+#undef SPILE_WHEN
+#undef SPILE_LATEST_FIRST
+#undef SPILE_SINCE
 
 }  // namespace spile::cellar

@@ -28,6 +28,8 @@ struct KindSpec {
 /// The two kinds that change what another entry says; they have no table of their own fields.
 inline constexpr std::string_view amendKind = "amend";
 inline constexpr std::string_view voidKind = "void";
+/// The version of both that this version understands.
+inline constexpr std::uint32_t correctionVersion = 1;
 
 /// Check a new entry's fields: the required ones there, each one the kind's own and in range.
 ///

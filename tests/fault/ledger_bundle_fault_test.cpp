@@ -43,13 +43,13 @@ protected:
         phone = phoneDevice.join(start);
         support::admitDevice(*desk, *phone);
         for (int i = 0; i < 3; ++i) {
-            ASSERT_TRUE(recordDraw(*phone, {.barrel = small.barrel,
-                                            .volume = millilitres(100),
-                                            .method = "sample hole"}));
+            ASSERT_TRUE(recordDraw(
+                *phone,
+                {.barrel = small.barrel, .volume = millilitres(100), .method = "sample hole"}));
         }
         const Bytes picture = support::smallPicture();
-        ASSERT_TRUE(recordPhoto(
-            *phone, {.barrel = small.barrel, .picture = picture, .purpose = "colour"}));
+        ASSERT_TRUE(
+            recordPhoto(*phone, {.barrel = small.barrel, .picture = picture, .purpose = "colour"}));
         // The phone knows what the desk holds, so that only its own records are in the file.
         support::carry(*desk, *phone, start);
         ASSERT_TRUE(handOut(*phone, file, desk->ledger().device()));
@@ -68,10 +68,7 @@ protected:
         EXPECT_EQ(taken.error().code, code) << textOf(taken.error());
         expectUnchanged();
     }
-    void expectUnchanged()
-    {
-        EXPECT_EQ(support::storedBytes(deskDevice.cellarFolder()), before);
-    }
+    void expectUnchanged() { EXPECT_EQ(support::storedBytes(deskDevice.cellarFolder()), before); }
     // A change that the phone itself, or who has its key, made and sealed properly.
     void expectForgeryRefused(DayFile& forged, ErrorCode code = ErrorCode::Damaged)
     {
@@ -190,7 +187,8 @@ TEST_F(BadDayFile, WithAnAlteredBodyIsRefused)
 
 TEST_F(BadDayFile, WithARecordSignedByAnotherKeyIsRefused)
 {
-    for (const std::size_t which : {0U, 1U, 3U}) {  // also the last, whose signature covers the chain
+    for (const std::size_t which :
+         {0U, 1U, 3U}) {  // also the last, whose signature covers the chain
         SCOPED_TRACE(which);
         DayFile forged(file);
         auto entries = forged.entries();
@@ -209,6 +207,49 @@ TEST_F(BadDayFile, WithASignatureForAnotherCellarIsRefused)
     entries[0].signature = phoneKey().sign(ledger::signedMessage(CellarId(), entries[0].id()));
     forged.setEntries(entries);
     expectForgeryRefused(forged);
+}
+
+TEST_F(BadDayFile, WithARecordThatNamesAnotherBeforeItIsRefused)
+{
+    DayFile forged(file);
+    auto entries = forged.entries();
+    auto core = *ledger::decodeCore(entries[1].core);
+    core.previous = EntryId(std::array<std::uint8_t, 32>{1});
+    entries[1] = ledger::signEntry(core, entries[1].body, phoneKey());
+    forged.setEntries(entries);
+    expectForgeryRefused(forged);
+}
+
+TEST_F(BadDayFile, WithAnotherLastRecordThanItsHeaderNamesIsRefused)
+{
+    DayFile forged(file);
+    auto entries = forged.entries();
+    auto core = *ledger::decodeCore(entries.back().core);
+    core.recorded += Milliseconds(1);
+    entries.back() = ledger::signEntry(core, entries.back().body, phoneKey());
+    forged.setEntries(entries);
+    expectForgeryRefused(forged);
+}
+
+TEST_F(BadDayFile, WithTheSignatureOfAnotherFileIsRefused)
+{
+    DayFile forged(file);
+    forged.member(ledger::bag::signature) =
+        asText(ledger::encodeSignature(ledger::signBundle(phoneKey(), Sha256())));
+    forged.write(bad);
+    expectRefused(bad, ErrorCode::Damaged);
+}
+
+TEST_F(BadDayFile, WithOneFileChangedInAnArchiveThatIsWholeIsRefused)
+{
+    for (const char* name : {ledger::bag::readMe, ledger::bag::header, ledger::bag::info,
+                             ledger::bag::declaration, "data/entries/000001.cborseq"}) {
+        SCOPED_TRACE(name);
+        DayFile forged(file);
+        forged.member(name) += " ";
+        forged.write(bad);
+        expectRefused(bad, ErrorCode::Damaged);
+    }
 }
 
 TEST_F(BadDayFile, ThatSkipsARecordIsRefused)

@@ -43,9 +43,8 @@ protected:
     [[nodiscard]] std::vector<std::string> temporaries() const
     {
         auto names = support::filesUnder(device.folder.path());
-        std::erase_if(names, [](const std::string& name) {
-            return name.find(".tmp-") == std::string::npos;
-        });
+        std::erase_if(
+            names, [](const std::string& name) { return name.find(".tmp-") == std::string::npos; });
         return names;
     }
 
@@ -109,8 +108,8 @@ TEST_F(RefusingDisk, LeavesNoPhotoWithoutItsRecordAndNoRecordWithoutItsPhoto)
 TEST_F(RefusingDisk, LeavesNoHalfDayFile)
 {
     const Bytes picture = support::smallPicture();
-    ASSERT_TRUE(recordPhoto(
-        *cellar, {.barrel = small.barrel, .picture = picture, .purpose = "colour"}));
+    ASSERT_TRUE(
+        recordPhoto(*cellar, {.barrel = small.barrel, .picture = picture, .purpose = "colour"}));
     const Sha256 root = *stateRoot(*cellar);
     for (const bool lasting : {false, true}) {
         for (const bool replaces : {false, true}) {

@@ -16,10 +16,10 @@
 
 namespace spile::cellar {
 
+using std::chrono::microseconds;
 using support::Acknowledge;
 using support::runAndKill;
 using support::textOf;
-using std::chrono::microseconds;
 
 namespace {
 
@@ -58,9 +58,9 @@ protected:
         const support::SmallCellar small = support::fillSmallCellar(*desk);
         ASSERT_TRUE(handOut(*desk, start, {}));
         for (int i = 0; i < rounds; ++i) {
-            ASSERT_TRUE(recordDraw(*desk, {.barrel = small.barrel,
-                                           .volume = millilitres(20),
-                                           .method = "sample hole"}));
+            ASSERT_TRUE(recordDraw(
+                *desk,
+                {.barrel = small.barrel, .volume = millilitres(20), .method = "sample hole"}));
             ASSERT_TRUE(recordTaste(*desk, {.barrel = small.barrel,
                                             .scores = {{"oak", 1 + i % 9}},
                                             .circumstance = {.person = small.person}}));

@@ -26,7 +26,10 @@ constexpr int tapsPerSheet = 6;
 
 // A device on the real disk with real keys and clock, since the child must leave them there.
 struct RealDevice {
-    explicit RealDevice(const Path& folder) : keys(files, folder / "keys"), cellarFolder(folder / "a.cellar") {}
+    explicit RealDevice(const Path& folder)
+        : keys(files, folder / "keys"), cellarFolder(folder / "a.cellar")
+    {
+    }
 
     system::SystemClock clock;
     system::SystemRandom random;
@@ -78,9 +81,9 @@ std::string attribute(int tap) { return "attribute " + std::to_string(tap); }
 Result<void> recordRound(Cellar& cellar, const SubjectId& barrel, const SubjectId& person,
                          const Acknowledge& acknowledge)
 {
-    SPILE_ASSIGN(draw, recordDraw(cellar, {.barrel = barrel,
-                                           .volume = millilitres(1),
-                                           .method = "sample hole"}));
+    SPILE_ASSIGN(
+        draw,
+        recordDraw(cellar, {.barrel = barrel, .volume = millilitres(1), .method = "sample hole"}));
     acknowledge(message('E', draw.bytes(), 0));
     SPILE_ASSIGN(sheet, openSheet(cellar, barrel, person));
     SPILE_TRY(writeNote(cellar, sheet, sheet.hex()));

@@ -61,9 +61,9 @@ TEST_F(SyncBeforeAcknowledging, HoldsForEveryActOnABarrel)
     });
     expectKept("check", [&] { return recordCheck(*cellar, {.barrel = barrel, .finding = "dry"}); });
     expectKept("taste", [&] {
-        return recordTaste(*cellar, {.barrel = barrel,
-                                     .scores = {{"oak", 5}},
-                                     .circumstance = {.person = small.person}});
+        return recordTaste(
+            *cellar,
+            {.barrel = barrel, .scores = {{"oak", 5}}, .circumstance = {.person = small.person}});
     });
     expectKept("reading", [&] { return recordReading(*cellar, {.barrel = barrel, .ph = 4.2}); });
     expectKept("verdict",
@@ -140,9 +140,9 @@ TEST_F(SyncBeforeAcknowledging, HoldsWhenTheLogIsMovedIntoTheDatabase)
     std::uint64_t moved = 0;
     for (int i = 0; i < 300; ++i) {
         expectKept("check", [&] {
-            return recordCheck(*cellar, {.barrel = small.barrel,
-                                         .finding = "dry",
-                                         .circumstance = {.note = note}});
+            return recordCheck(
+                *cellar,
+                {.barrel = small.barrel, .finding = "dry", .circumstance = {.note = note}});
         });
         moved += disk.writes(".db");
     }
@@ -155,9 +155,9 @@ TEST(SyncCounting, FindsADatabaseThatDoesNotSync)
     const support::TempFolder folder;
     for (const char* synchronous : {"OFF", "NORMAL"}) {
         SCOPED_TRACE(synchronous);
-        auto database = ledger::Database::open(
-            (folder.path() / (std::string(synchronous) + ".db")).string(),
-            ledger::Database::Mode::Write, "counting");
+        auto database =
+            ledger::Database::open((folder.path() / (std::string(synchronous) + ".db")).string(),
+                                   ledger::Database::Mode::Write, "counting");
         ASSERT_TRUE(database);
         ASSERT_TRUE(database->run("CREATE TABLE t(x)"));
         ASSERT_TRUE(database->run("PRAGMA synchronous=" + std::string(synchronous)));

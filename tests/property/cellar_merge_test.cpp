@@ -68,10 +68,16 @@ rc::Gen<std::vector<Step>> steps(const rc::Gen<What>& what)
         }));
 }
 
+// Each thing once, and more of what makes branches: exchanges between a backup and its return.
 rc::Gen<What> anything()
 {
-    return rc::gen::map(rc::gen::inRange(0, static_cast<int>(names.size())),
-                        [](int i) { return static_cast<What>(i); });
+    return rc::gen::map(rc::gen::inRange(0, static_cast<int>(names.size()) + 9), [](int i) {
+        constexpr std::array more = {What::Draw,     What::Draw,     What::Amend,
+                                     What::Exchange, What::Exchange, What::Exchange,
+                                     What::BackUp,   What::Restore,  What::Restore};
+        const auto which = static_cast<std::size_t>(i);
+        return which < names.size() ? static_cast<What>(i) : more.at(which - names.size());
+    });
 }
 
 rc::Gen<What> corrections()
@@ -113,8 +119,11 @@ public:
             RC_ASSERT(*stateRoot(fleet.cellar(i)) == root);
         }
         for (const EntryId& id : recorded) {
-            RC_ASSERT(*fleet.cellar(0).database().integer(
-                          0, "SELECT 1 FROM entry WHERE id = ?", id) == 1);
+            RC_ASSERT(*fleet.cellar(0).database().integer(0, "SELECT 1 FROM entry WHERE id = ?",
+                                                          id) == 1);
+        }
+        if (restored_) {
+            return;  // an old file may be the last to hold what two restored devices have lost
         }
         for (const Path& file : files_) {
             RC_ASSERT(fleet.takeIn(0, file).added == 0U);
@@ -156,6 +165,7 @@ private:
                 break;
             case What::Restore:
                 if (fleet.restore(step.device)) {
+                    restored_ = true;
                     recorded.clear();  // some of them may be gone, as they should be
                 }
                 break;
@@ -221,10 +231,9 @@ private:
                                           .circumstance = when}));
                 break;
             case What::Verdict:
-                keep(recordVerdict(cellar,
-                                   {.barrel = barrel,
-                                    .verdict = step.b % 2 == 0 ? "hold" : "ready",
-                                    .circumstance = when}));
+                keep(recordVerdict(cellar, {.barrel = barrel,
+                                            .verdict = step.b % 2 == 0 ? "hold" : "ready",
+                                            .circumstance = when}));
                 break;
             case What::Move:
                 move(cellar, barrel, when);
@@ -295,6 +304,7 @@ private:
     }
 
     std::vector<Path> files_;
+    bool restored_ = false;
 };
 
 }  // namespace

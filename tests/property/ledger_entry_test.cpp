@@ -18,9 +18,8 @@ rc::Gen<Bytes> anyBytes() { return rc::gen::container<Bytes>(rc::gen::arbitrary<
 template <class Id>
 rc::Gen<Id> anyId()
 {
-    return rc::gen::map(
-        rc::gen::container<Bytes>(Id::size, rc::gen::arbitrary<std::uint8_t>()),
-        [](const Bytes& bytes) { return *Id::fromBytes(bytes); });
+    return rc::gen::map(rc::gen::container<Bytes>(Id::size, rc::gen::arbitrary<std::uint8_t>()),
+                        [](const Bytes& bytes) { return *Id::fromBytes(bytes); });
 }
 
 template <class Id>
@@ -47,18 +46,17 @@ rc::Gen<std::vector<T>> upTo(std::size_t most, rc::Gen<T> gen)
 rc::Gen<std::int64_t> anyInteger()
 {
     using Limits = std::numeric_limits<std::int64_t>;
-    return rc::gen::oneOf(rc::gen::arbitrary<std::int64_t>(),
-                          rc::gen::element<std::int64_t>(0, 23, 24, 255, 256, 65535, 65536,
-                                                         4294967295, 4294967296, -1, -24, -25,
-                                                         Limits::max(), Limits::min()));
+    return rc::gen::oneOf(
+        rc::gen::arbitrary<std::int64_t>(),
+        rc::gen::element<std::int64_t>(0, 23, 24, 255, 256, 65535, 65536, 4294967295, 4294967296,
+                                       -1, -24, -25, Limits::max(), Limits::min()));
 }
 
 rc::Gen<Instant> anyInstant()
 {
-    return rc::gen::map(
-        rc::gen::oneOf(rc::gen::inRange<std::int64_t>(-latestMs, latestMs),
-                       rc::gen::element<std::int64_t>(0, -1, latestMs, -latestMs)),
-        [](std::int64_t ms) { return instantFromMs(ms); });
+    return rc::gen::map(rc::gen::oneOf(rc::gen::inRange<std::int64_t>(-latestMs, latestMs),
+                                       rc::gen::element<std::int64_t>(0, -1, latestMs, -latestMs)),
+                        [](std::int64_t ms) { return instantFromMs(ms); });
 }
 
 // ASCII and a character of each length in UTF-8.
@@ -90,9 +88,10 @@ rc::Gen<Entry> anyEntry()
         entry.wall = *maybe(anyInstant());
         entry.boot = *anyId<BootId>();
         entry.sinceBoot = Milliseconds(*rc::gen::inRange<std::int64_t>(0, latestMs));
-        entry.at = *maybe(rc::gen::map(
-            rc::gen::pair(anyInstant(), rc::gen::inRange(-1080, 1081)),
-            [](const auto& drawn) { return EventTime{drawn.first, drawn.second}; }));
+        entry.at = *maybe(rc::gen::map(rc::gen::pair(anyInstant(), rc::gen::inRange(-1080, 1081)),
+                                       [](const auto& drawn) {
+                                           return EventTime{drawn.first, drawn.second};
+                                       }));
         if (*rc::gen::arbitrary<bool>()) {
             const auto count = *rc::gen::inRange<std::uint32_t>(1, 65536);
             entry.group = Group{*rc::gen::inRange<std::uint32_t>(0, count), count};
@@ -117,12 +116,12 @@ rc::Gen<Entry> anyEntry()
 
 rc::Gen<Value> anyValue(int depth)
 {
-    const auto leaf = rc::gen::oneOf(
-        rc::gen::just(Value()),
-        rc::gen::map(rc::gen::arbitrary<bool>(), [](bool v) { return Value(v); }),
-        rc::gen::map(anyInteger(), [](std::int64_t v) { return Value(v); }),
-        rc::gen::map(anyText(), [](std::string v) { return Value(std::move(v)); }),
-        rc::gen::map(anyBytes(), [](Bytes v) { return Value(std::move(v)); }));
+    const auto leaf =
+        rc::gen::oneOf(rc::gen::just(Value()),
+                       rc::gen::map(rc::gen::arbitrary<bool>(), [](bool v) { return Value(v); }),
+                       rc::gen::map(anyInteger(), [](std::int64_t v) { return Value(v); }),
+                       rc::gen::map(anyText(), [](std::string v) { return Value(std::move(v)); }),
+                       rc::gen::map(anyBytes(), [](Bytes v) { return Value(std::move(v)); }));
     if (depth == 0) {
         return leaf;
     }
@@ -141,7 +140,8 @@ Bytes slightlyOther(Bytes bytes)
 {
     const int changes = *rc::gen::inRange(1, 4);
     for (int i = 0; i < changes && !bytes.empty(); ++i) {
-        const auto at = static_cast<std::ptrdiff_t>(*rc::gen::inRange<std::size_t>(0, bytes.size()));
+        const auto at =
+            static_cast<std::ptrdiff_t>(*rc::gen::inRange<std::size_t>(0, bytes.size()));
         const auto value = *rc::gen::arbitrary<std::uint8_t>();
         switch (*rc::gen::inRange(0, 3)) {
             case 0:
@@ -245,8 +245,7 @@ RC_GTEST_PROP(EntryOnTheWire, IsTakenOffTheFrontByteForByte, ())
     const auto core = decodeCore(taken->core);
     RC_ASSERT(core.has_value());
     RC_ASSERT(core->device == key.deviceId());
-    RC_ASSERT(
-        verify(key.publicKey(), signedMessage(core->cellar, taken->id()), taken->signature));
+    RC_ASSERT(verify(key.publicKey(), signedMessage(core->cellar, taken->id()), taken->signature));
 }
 
 RC_GTEST_PROP(EntryOnTheWire, AnswersAnyBytes, ())

@@ -39,7 +39,9 @@ const std::vector<Allowed>& allowed()
         {"null", "f6", [](CborWriter& w) { w.null(); }},
         {"h''", "40", [](CborWriter& w) { w.bytes({}); }},
         {"h'01020304'", "4401020304",
-         [](CborWriter& w) { w.bytes(Bytes{1, 2, 3, 4}); }},
+         [](CborWriter& w) {
+             w.bytes(Bytes{1, 2, 3, 4});
+         }},
         {"\"\"", "60", [](CborWriter& w) { w.text(""); }},
         {"\"a\"", "6161", [](CborWriter& w) { w.text("a"); }},
         {"\"IETF\"", "6449455446", [](CborWriter& w) { w.text("IETF"); }},
@@ -185,8 +187,7 @@ TEST(CborOfRfc8949, RefusesTheExamplesOutsideTheProfile)
         {"1(1363896240)", "c11a514b67b0"},
         {"23(h'01020304')", "d74401020304"},
         {"24(h'6449455446')", "d818456449455446"},
-        {"32(\"http://www.example.com\")",
-         "d82076687474703a2f2f7777772e6578616d706c652e636f6d"},
+        {"32(\"http://www.example.com\")", "d82076687474703a2f2f7777772e6578616d706c652e636f6d"},
         {"(_ h'0102', h'030405')", "5f42010243030405ff"},
         {"(_ \"strea\", \"ming\")", "7f657374726561646d696e67ff"},
         {"[_ ]", "9fff"},

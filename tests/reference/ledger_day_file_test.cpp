@@ -83,8 +83,8 @@ protected:
     {
         const support::SmallCellar small = support::fillSmallCellar(*cellar);
         const Bytes picture = support::smallPicture();
-        ASSERT_TRUE(recordPhoto(
-            *cellar, {.barrel = small.barrel, .picture = picture, .purpose = "colour"}));
+        ASSERT_TRUE(recordPhoto(*cellar,
+                                {.barrel = small.barrel, .picture = picture, .purpose = "colour"}));
         ASSERT_TRUE(handOut(*cellar, file, {}));
     }
 

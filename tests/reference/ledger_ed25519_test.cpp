@@ -73,7 +73,8 @@ TEST(Ed25519, RefusesASignatureWhoseScalarHasTheGroupOrderAdded)
 {
     // RFC 8032, section 5.1.7: S must be below the order L = 2^252 +
     // 27742317777372353535851937790883648493; in little-endian bytes:
-    const Bytes order = *fromHex("edd3f55c1a631258d69cf7a2def9de1400000000000000000000000000000010");
+    const Bytes order =
+        *fromHex("edd3f55c1a631258d69cf7a2def9de1400000000000000000000000000000010");
     for (const Row& row : rows) {
         SCOPED_TRACE(row.name);
         Bytes signature = *fromHex(row.signature);

@@ -96,7 +96,8 @@ void DayFile::seal(const ledger::SigningKey& key)
     member(ledger::bag::manifest) = ledger::writeManifest(payload);
     ledger::Manifest tags;
     for (const auto& [name, content] : members) {
-        if (!isPayload(name) && name != ledger::bag::tagManifest && name != ledger::bag::signature) {
+        if (!isPayload(name) && name != ledger::bag::tagManifest &&
+            name != ledger::bag::signature) {
             tags.emplace(name, sha256(asBytes(content)));
         }
     }

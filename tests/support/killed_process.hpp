@@ -21,7 +21,7 @@ private:
 };
 
 struct Killed {
-    Bytes acknowledged;   ///< all that the child said
+    Bytes acknowledged;  ///< all that the child said
     bool ended = false;  ///< it ended by itself before it was killed
     int status = 0;      ///< its exit status, if it ended
 };

@@ -35,10 +35,7 @@ void expectStep(const BarrelFacts& facts, const std::string& step, std::optional
 
 }  // namespace
 
-TEST(NextStep, OfAnEmptyBarrelIsToFillItWithoutADate)
-{
-    expectStep({}, "fill", std::nullopt);
-}
+TEST(NextStep, OfAnEmptyBarrelIsToFillItWithoutADate) { expectStep({}, "fill", std::nullopt); }
 
 TEST(NextStep, AfterFillingIsToLookForLeaksTheNextDay)
 {
@@ -201,14 +198,70 @@ TEST_F(Due, OfABarrelEmptiedAndRefilledOnOneDateIsThatOfTheNewFill)
 TEST_F(Due, IsNotRuledByAVerdictDatedInTheFuture)
 {
     const Instant now = later(days(200));
-    ASSERT_TRUE(recordVerdict(
-        *cellar, {.barrel = small.barrel,
-                  .verdict = "ready",
-                  .circumstance = {.at = ledger::EventTime{now + days(3650)}}}));
+    ASSERT_TRUE(
+        recordVerdict(*cellar, {.barrel = small.barrel,
+                                .verdict = "ready",
+                                .circumstance = {.at = ledger::EventTime{now + days(3650)}}}));
     const Instant judged = later(days(1));
     ASSERT_TRUE(recordVerdict(
         *cellar, {.barrel = small.barrel, .verdict = "hold", .until = judged + days(60)}));
     expectDue("taste", judged + days(60));
+}
+
+TEST_F(Due, IsNotRuledByOtherFactsDatedInTheFuture)
+{
+    const Instant now = later(days(200));
+    const Circumstance future{.at = ledger::EventTime{now + days(3650)}};
+    ASSERT_TRUE(taste(future));
+    expectDue("taste", now + days(30));
+    ASSERT_TRUE(recordGauge(
+        *cellar,
+        {.barrel = small.barrel, .volume = litres(180), .method = "dip", .circumstance = future}));
+    later(days(1));
+    ASSERT_TRUE(
+        recordDraw(*cellar, {.barrel = small.barrel, .volume = litres(1), .method = "valve"}));
+    EXPECT_NEAR(inLitres(*row().volume), 179, 1e-9);
+    const SubjectId rack = *registerPlace(*cellar, "Rack 1");
+    const SubjectId floor = *registerPlace(*cellar, "Floor");
+    ASSERT_TRUE(recordMove(*cellar, small.barrel, rack, future));
+    later(days(1));
+    ASSERT_TRUE(recordMove(*cellar, small.barrel, floor));
+    EXPECT_EQ(row().place, "Floor");
+}
+
+TEST_F(Due, OfABarrelWhoseFillIsDatedInTheFutureCountsFromItsRecording)
+{
+    later(days(200));
+    ASSERT_TRUE(recordEmpty(*cellar, {.barrel = small.barrel}));
+    const Instant now = later(days(1));
+    const Instant claimed = now + days(3650);
+    ASSERT_TRUE(recordFill(*cellar, {.barrel = small.barrel,
+                                     .volume = litres(100),
+                                     .circumstance = {.at = ledger::EventTime{claimed}}}));
+    EXPECT_EQ(row().filledAt, claimed);  // shown as such
+    expectDue("check for leaks", now + days(1));
+    later(days(1));
+    ASSERT_TRUE(
+        recordDraw(*cellar, {.barrel = small.barrel, .volume = litres(1), .method = "valve"}));
+    EXPECT_NEAR(inLitres(*row().volume), 99, 1e-9);
+    later(days(1));
+    ASSERT_TRUE(recordEmpty(*cellar, {.barrel = small.barrel}));
+    EXPECT_FALSE(row().filled);
+}
+
+TEST_F(Due, OfANewFillIsNotRuledByFactsOfTheOldOneDatedInTheFuture)
+{
+    const Instant now = later(days(200));
+    const Circumstance future{.at = ledger::EventTime{now + days(3650)}};
+    ASSERT_TRUE(taste(future));
+    ASSERT_TRUE(recordVerdict(
+        *cellar, {.barrel = small.barrel, .verdict = "ready", .circumstance = future}));
+    later(days(1));
+    ASSERT_TRUE(recordEmpty(*cellar, {.barrel = small.barrel}));
+    const Instant refilled = later(days(1));
+    ASSERT_TRUE(recordFill(*cellar, {.barrel = small.barrel}));
+    expectDue("check for leaks", refilled + days(1));
+    EXPECT_EQ(row().tastings, 0);
 }
 
 }  // namespace spile::cellar

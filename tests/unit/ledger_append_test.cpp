@@ -6,6 +6,7 @@
 #include "tests/support/day_file.hpp"
 #include "tests/support/fleet.hpp"
 
+#include <algorithm>
 #include <gtest/gtest.h>
 
 namespace spile::cellar {
@@ -28,10 +29,7 @@ protected:
     std::unique_ptr<Cellar> cellar = device.newCellar();
     support::SmallCellar small = support::fillSmallCellar(*cellar);
 
-    EntryId record()
-    {
-        return *recordCheck(*cellar, {.barrel = small.barrel, .finding = "dry"});
-    }
+    EntryId record() { return *recordCheck(*cellar, {.barrel = small.barrel, .finding = "dry"}); }
     ledger::Entry recorded() { return coreOf(*cellar, record()); }
 };
 
@@ -197,8 +195,13 @@ protected:
 TEST_F(NewerRecords, OfAnUnknownKindAreKeptCountedAndPassedOnByteForByte)
 {
     auto change = *phone.ledger().change();
-    ASSERT_TRUE(change.record(
-        {"barrel.sing", barrel, {{900U, "la"}, {901U, ledger::List{std::int64_t{1}}}}, {}, {}, {}, {}}));
+    ASSERT_TRUE(change.record({"barrel.sing",
+                               barrel,
+                               {{900U, "la"}, {901U, ledger::List{std::int64_t{1}}}},
+                               {},
+                               {},
+                               {},
+                               {}}));
     ASSERT_TRUE(change.commit());
     EXPECT_EQ(fleet.takeIn(0, fleet.handOut(1, 0)).added, 1U);
     EXPECT_EQ(unknown(desk), 1U);
@@ -246,13 +249,85 @@ TEST(TwoDesks, ThatAdmitOnePhoneGiveItOneLineInTheHistory)
     fleet.takeIn(1, fleet.handOut(0, 1));
     support::admitDevice(fleet.cellar(0), fleet.cellar(2));  // both, without knowing of each other
     support::admitDevice(fleet.cellar(1), fleet.cellar(2));
-    ASSERT_TRUE(recordDraw(fleet.cellar(2), {.barrel = fleet.small().barrel,
-                                             .volume = litres(1),
-                                             .method = "valve"}));
+    ASSERT_TRUE(recordDraw(
+        fleet.cellar(2), {.barrel = fleet.small().barrel, .volume = litres(1), .method = "valve"}));
     fleet.exchangeAll();
     const auto history = historyOf(fleet.cellar(0).database(), fleet.small().barrel);
     ASSERT_TRUE(history);
     EXPECT_EQ(history->draws.size(), 1U);
+    const auto devices = named(fleet.cellar(0).database(), "device", {}, 10);
+    ASSERT_TRUE(devices);
+    EXPECT_EQ(devices->size(), 3U);
+}
+
+namespace {
+
+// The ids of all draws that the history of the fleet's barrel shows, sorted.
+std::vector<EntryId> drawsOn(support::Fleet& fleet, std::size_t device)
+{
+    const auto history = historyOf(fleet.cellar(device).database(), fleet.small().barrel);
+    std::vector<EntryId> ids;
+    for (const DrawRow& row : history->draws) {
+        ids.push_back(row.entry);
+    }
+    std::sort(ids.begin(), ids.end());
+    return ids;
+}
+
+EntryId drawOn(support::Fleet& fleet, std::size_t device)
+{
+    fleet.at(device).clock.pass(Milliseconds(1));
+    return *recordDraw(
+        fleet.cellar(device),
+        {.barrel = fleet.small().barrel, .volume = millilitres(100), .method = "valve"});
+}
+
+}  // namespace
+
+TEST(RestoredDevice, ThatGoesOnFromItsBackupLosesNoRecordOfEitherBranch)
+{
+    support::Fleet fleet(3);
+    fleet.exchangeAll();
+    std::vector<EntryId> made = {drawOn(fleet, 1)};  // where the branches part
+    fleet.backUp(1);
+    made.push_back(drawOn(fleet, 1));
+    made.push_back(drawOn(fleet, 1));
+    fleet.takeIn(0, fleet.handOut(1, 0));
+    ASSERT_TRUE(fleet.restore(1));
+    made.push_back(drawOn(fleet, 1));  // with the same number in the chain as the second
+    made.push_back(drawOn(fleet, 1));
+    fleet.takeIn(0, fleet.handOut(1, std::nullopt));
+    fleet.takeIn(2, fleet.handOut(0, 2));  // both branches come from a third party
+    fleet.exchangeAll();
+    std::sort(made.begin(), made.end());
+    for (std::size_t i = 0; i < fleet.size(); ++i) {
+        SCOPED_TRACE(i);
+        EXPECT_EQ(drawsOn(fleet, i), made);
+        EXPECT_EQ(*stateRoot(fleet.cellar(i)), *stateRoot(fleet.cellar(0)));
+        EXPECT_EQ(support::recordBytes(fleet.cellar(i)), support::recordBytes(fleet.cellar(0)));
+        EXPECT_EQ(support::problemsOf(fleet.cellar(i)), "");
+    }
+}
+
+TEST(GapInAChain, IsWaitedForAndClosesByItself)
+{
+    support::Fleet fleet(3);
+    fleet.exchangeAll();
+    const EntryId first = drawOn(fleet, 1);
+    const Path before = fleet.handOut(1, 0);
+    fleet.takeIn(0, before);
+    fleet.takeIn(1, fleet.handOut(0, 1));  // the receipt, so that the next file begins after it
+    const EntryId second = drawOn(fleet, 1);
+    const Path after = fleet.handOut(1, 0);
+    const auto early = fleet.takeIn(2, after);
+    EXPECT_EQ(early.added, 0U);
+    EXPECT_EQ(early.waiting, 1U);
+    EXPECT_TRUE(drawsOn(fleet, 2).empty());
+    EXPECT_EQ(fleet.takeIn(2, before).added, 2U);
+    std::vector<EntryId> both = {first, second};
+    std::sort(both.begin(), both.end());
+    EXPECT_EQ(drawsOn(fleet, 2), both);
+    EXPECT_EQ(check(fleet.cellar(2), {})->waiting, 0U);
 }
 
 }  // namespace spile::cellar
