@@ -15,11 +15,9 @@ constexpr auto nextTastingAfter = std::chrono::days(30);
 
 constexpr std::int64_t precisionDay = 1;
 
-// When a fact counts as having happened: a date in the future is one of recording (effective.hpp).
-#define SPILE_WHEN "min(at_ms, recorded_ms)"
-#define SPILE_LATEST_FIRST " ORDER BY " SPILE_WHEN " DESC, device DESC, seq DESC LIMIT 1"
-// The first comparison is the index's, the second the one that matters.
-#define SPILE_SINCE "subject = ?1 AND voided = 0 AND at_ms >= ?2 AND " SPILE_WHEN " >= ?2"
+// `when_ms` is when a fact counts as having happened (state_schema.cpp); the index is in its order.
+#define SPILE_LATEST_FIRST " ORDER BY when_ms DESC, device DESC, seq DESC LIMIT 1"
+#define SPILE_SINCE "subject = ? AND voided = 0 AND when_ms >= ?"
 
 // When something happened, among all that did.
 struct Moment {
@@ -58,7 +56,7 @@ Result<std::optional<Registered>> registered(Database& database, const SubjectId
                               row.integerIfAny(3), row.integerIfAny(4), row.idIfAny<SubjectId>(5)};
         },
         "SELECT coalesce(code, ''), mark, spirit, size_ml, fills_before, place FROM state_barrel "
-        "WHERE subject = ? AND voided = 0 ORDER BY at_ms, device, seq LIMIT 1",
+        "WHERE subject = ? AND voided = 0 ORDER BY when_ms, device, seq LIMIT 1",
         barrel);
 }
 
@@ -69,7 +67,7 @@ Result<std::optional<Fill>> latestFill(Database& database, const SubjectId& barr
             return Fill{row.id<EntryId>(0), row.idIfAny<SubjectId>(1), row.integerIfAny(2),
                         row.integer(3),     row.integerIfAny(4),       momentOf(row, 5)};
         },
-        "SELECT entry, batch, volume_ml, at_ms, date_precision, " SPILE_WHEN
+        "SELECT entry, batch, volume_ml, at_ms, date_precision, when_ms"
         ", device, seq FROM state_fill "
         "WHERE subject = ? AND voided = 0" SPILE_LATEST_FIRST,
         barrel);
@@ -78,7 +76,7 @@ Result<std::optional<Fill>> latestFill(Database& database, const SubjectId& barr
 Result<std::optional<Moment>> latestEmpty(Database& database, const SubjectId& barrel)
 {
     return database.first([](const Row& row) { return momentOf(row, 0); },
-                          "SELECT " SPILE_WHEN
+                          "SELECT when_ms"
                           ", device, seq FROM state_empty "
                           "WHERE subject = ? AND voided = 0" SPILE_LATEST_FIRST,
                           barrel);
@@ -105,7 +103,7 @@ Result<std::optional<std::int64_t>> volumeHeld(Database& database, const Subject
                             [](const Row& row) {
                                 return Gauge{row.integerIfAny(0), row.integer(1)};
                             },
-                            "SELECT volume_ml, " SPILE_WHEN
+                            "SELECT volume_ml, when_ms"
                             " FROM state_gauge WHERE " SPILE_SINCE SPILE_LATEST_FIRST,
                             barrel, fill.moment.whenMs));
     const Gauge known = gauge.value_or(Gauge{fill.volumeMl, fill.moment.whenMs});
@@ -128,17 +126,16 @@ Result<Latest> latestSince(Database& database, const SubjectId& barrel, std::int
 {
     const auto ms = [](const Row& row) { return row.integerIfAny(0); };
     SPILE_ASSIGN(
-        taste, database.first(ms, "SELECT max(" SPILE_WHEN ") FROM state_taste WHERE " SPILE_SINCE,
-                              barrel, sinceMs));
+        taste, database.first(ms, "SELECT max(when_ms) FROM state_taste WHERE " SPILE_SINCE, barrel,
+                              sinceMs));
     SPILE_ASSIGN(
-        gauge, database.first(ms, "SELECT max(" SPILE_WHEN ") FROM state_gauge WHERE " SPILE_SINCE,
-                              barrel, sinceMs));
-    SPILE_ASSIGN(draw,
-                 database.first(ms, "SELECT max(" SPILE_WHEN ") FROM state_draw WHERE " SPILE_SINCE,
-                                barrel, sinceMs));
+        gauge, database.first(ms, "SELECT max(when_ms) FROM state_gauge WHERE " SPILE_SINCE, barrel,
+                              sinceMs));
+    SPILE_ASSIGN(draw, database.first(ms, "SELECT max(when_ms) FROM state_draw WHERE " SPILE_SINCE,
+                                      barrel, sinceMs));
     SPILE_ASSIGN(
-        check, database.first(ms, "SELECT max(" SPILE_WHEN ") FROM state_check WHERE " SPILE_SINCE,
-                              barrel, sinceMs));
+        check, database.first(ms, "SELECT max(when_ms) FROM state_check WHERE " SPILE_SINCE, barrel,
+                              sinceMs));
     SPILE_ASSIGN(tastings,
                  database.integer(0, "SELECT count(*) FROM state_taste WHERE " SPILE_SINCE, barrel,
                                   sinceMs));
@@ -165,7 +162,7 @@ Result<void> readVerdict(Database& database, const SubjectId& barrel, std::int64
             facts.verdictUntil = instant(row.integerIfAny(2));
             return Result<void>();
         },
-        "SELECT verdict, " SPILE_WHEN
+        "SELECT verdict, when_ms"
         ", until_ms FROM state_verdict WHERE " SPILE_SINCE SPILE_LATEST_FIRST,
         barrel, sinceMs);
 }
@@ -245,7 +242,6 @@ Result<void> writeBarrelSummary(Database& database, const SubjectId& barrel)
         latest.gaugeMs, latest.drawMs, facts.verdict, next.step, milliseconds(next.due));
 }
 
-#undef SPILE_WHEN
 #undef SPILE_LATEST_FIRST
 #undef SPILE_SINCE
 

@@ -1,6 +1,5 @@
 #include "core/cellar/join_code.hpp"
 
-#include "core/base/sha256.hpp"
 #include "core/scan/barrel_code.hpp"
 
 #include <array>
@@ -29,16 +28,26 @@ std::string toCharacters(ByteView bytes, std::size_t count)
     return text;
 }
 
-std::string checkOf(const DeviceId& device)
+// A pure check system like those of ISO/IEC 7064: the number that the characters write, modulo a
+// prime below 32 squared. It finds every wrong character and every swap of two neighbours.
+std::string checkOf(std::string_view characters)
 {
-    return toCharacters(sha256(device.bytes()).bytes(), checkCharacters);
+    constexpr std::size_t modulus = 1021;
+    constexpr std::size_t radix = 32;
+    std::size_t check = 0;
+    for (const char c : characters) {
+        check = (check * radix + scan::codeAlphabet.find(c)) % modulus;
+    }
+    check = check * radix * radix % modulus;  // as if two zeros followed, so that they count too
+    return {scan::codeAlphabet[check / radix], scan::codeAlphabet[check % radix]};
 }
 
 }  // namespace
 
 std::string joinCode(const DeviceId& device)
 {
-    const std::string plain = toCharacters(device.bytes(), idCharacters) + checkOf(device);
+    std::string plain = toCharacters(device.bytes(), idCharacters);
+    plain += checkOf(plain);
     std::string grouped;
     for (std::size_t i = 0; i < plain.size(); ++i) {
         if (i > 0 && i % groupSize == 0) {
@@ -69,7 +78,8 @@ Result<DeviceId> parseJoinCode(std::string_view typed)
         }
     }
     const DeviceId device(bytes);
-    if (!sound || plain.substr(idCharacters) != checkOf(device)) {
+    if (!sound ||
+        plain.substr(idCharacters) != checkOf(std::string_view(plain).substr(0, idCharacters))) {
         return fail(ErrorCode::Malformed, "join code", std::string(typed),
                     "the 28 characters that the device shows");
     }

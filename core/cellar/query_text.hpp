@@ -10,7 +10,7 @@ namespace spile::cellar::query_text {
 // The name that the earliest record gives a subject: two desks may have admitted one device.
 #define SPILE_NAME(table, subject)                                        \
     "(SELECT name FROM " table " AS named WHERE named.subject = " subject \
-    " AND named.voided = 0 ORDER BY named.at_ms, named.device, named.seq LIMIT 1)"
+    " AND named.voided = 0 ORDER BY named.when_ms, named.device, named.seq LIMIT 1)"
 
 #define SPILE_BARREL_COLUMNS \
     "SELECT b.subject, b.code, b.mark, b.spirit, " SPILE_NAME("state_batch", "b.batch")      \
@@ -20,7 +20,7 @@ namespace spile::cellar::query_text {
 #define SPILE_FACT_COLUMNS                                                       \
     "f.entry, f.at_ms, " SPILE_NAME("state_person", "f.person") ", " SPILE_NAME( \
         "state_device", "f.device") ", f.device, f.note, f.amended, f.two_values "
-#define SPILE_OF_BARREL "WHERE f.subject = ? AND f.voided = 0 ORDER BY f.at_ms, f.device, f.seq"
+#define SPILE_OF_BARREL "WHERE f.subject = ? AND f.voided = 0 ORDER BY f.when_ms, f.device, f.seq"
 
 inline constexpr std::string_view barrelsByCode =
     SPILE_BARREL_COLUMNS "WHERE (b.code, b.subject) > (?, ?) ORDER BY b.code, b.subject LIMIT ?";
@@ -30,7 +30,8 @@ inline constexpr std::string_view barrelsByDue = SPILE_BARREL_COLUMNS
 inline constexpr std::string_view barrelByCode =
     SPILE_BARREL_COLUMNS "WHERE b.code = ? ORDER BY b.subject";
 inline constexpr std::string_view placeById =
-    "SELECT name, parent FROM state_place WHERE subject = ? AND voided = 0 ORDER BY at_ms, device, "
+    "SELECT name, parent FROM state_place WHERE subject = ? AND voided = 0 ORDER BY when_ms, "
+    "device, "
     "seq LIMIT 1";
 
 inline constexpr std::string_view fills = "SELECT " SPILE_FACT_COLUMNS ", " SPILE_NAME(

@@ -192,7 +192,7 @@ Result<void> State::writeFact(Database& database, const KindSpec& kind, const En
                                  core.device,
                                  static_cast<std::int64_t>(core.seq),
                                  toMs(core.eventTime()),
-                                 toMs(core.recorded),
+                                 toMs(std::min(core.eventTime(), core.recorded)),
                                  core.target,
                                  voided ? 1 : 0,
                                  effective.amended ? 1 : 0,

@@ -6,13 +6,15 @@ namespace spile::cellar {
 
 namespace {
 
-// The columns that every kind's table begins with.
+// The columns that every kind's table begins with. `at_ms` is when it is said to have happened,
+// `when_ms` when it counts as having: a date in the future is one of recording, so that it never
+// wins by being one.
 constexpr std::string_view commonColumns =
     "entry BLOB PRIMARY KEY, subject BLOB NOT NULL, device BLOB NOT NULL, seq INTEGER NOT NULL, "
-    "at_ms INTEGER NOT NULL, recorded_ms INTEGER NOT NULL, answers BLOB, voided INTEGER NOT NULL, "
+    "at_ms INTEGER NOT NULL, when_ms INTEGER NOT NULL, answers BLOB, voided INTEGER NOT NULL, "
     "amended INTEGER NOT NULL, two_values INTEGER NOT NULL, flawed INTEGER NOT NULL";
 constexpr std::string_view commonNames =
-    "entry, subject, device, seq, at_ms, recorded_ms, answers, voided, amended, two_values, flawed";
+    "entry, subject, device, seq, at_ms, when_ms, answers, voided, amended, two_values, flawed";
 constexpr std::string_view commonPlaces = "?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?";
 
 std::string_view sqlType(FieldType type)
@@ -164,7 +166,7 @@ KindStatements statementsOf(const KindSpec& kind)
     }
     made.create = "CREATE %TEMP% TABLE " + table + "(" + columns +
                   ") STRICT, WITHOUT ROWID;\nCREATE INDEX %SCHEMA%" + table + "_subject ON " +
-                  table + "(subject, at_ms, device, seq) WHERE voided = 0;\n";
+                  table + "(subject, when_ms, device, seq) WHERE voided = 0;\n";
     for (const auto& item : made.items) {
         made.create += item.create;
     }

@@ -32,7 +32,15 @@ std::optional<Sha256> photoHash(const std::string& path)
 Result<BundleReader> BundleReader::open(FileSystem& files, const Path& path)
 {
     SPILE_ASSIGN(file, files.open(path));
-    SPILE_ASSIGN(zip, ZipReader::open(*file));
+    auto opened = ZipReader::open(*file);
+    if (!opened) {
+        Error error = opened.error();
+        if (error.limit.empty()) {
+            error.limit = "copy it again";
+        }
+        return tl::unexpected(std::move(error));
+    }
+    ZipReader& zip = *opened;
     BundleReader reader(std::move(file), std::move(zip));
     SPILE_TRY(reader.readFrame());
     return reader;

@@ -164,6 +164,16 @@ Result<void> Chains::spreadTrust()
     return {};
 }
 
+// None if the body is of another shape: of a newer version, or nonsense that was signed.
+static std::optional<std::int64_t> roleIn(ByteView body)
+{
+    const auto fields = decodeFields(body);
+    const auto role = fields ? fields->find(trust_field::role) : Fields::const_iterator();
+    const bool found = fields && role != fields->end();
+    const auto* number = found ? role->second.as<std::int64_t>() : nullptr;
+    return number == nullptr ? std::nullopt : std::optional(*number);
+}
+
 Result<bool> Chains::admitFromEntries()
 {
     struct Admission {
@@ -174,11 +184,8 @@ Result<bool> Chains::admitFromEntries()
     SPILE_TRY(database_.each(
         [&](const Row& row) -> Result<void> {
             const auto device = DeviceId::fromBytes(row.blob(0));
-            SPILE_ASSIGN(fields, decodeFields(row.blob(1)));
-            const auto role = fields.find(trust_field::role);
-            const auto* number = role == fields.end() ? nullptr : role->second.as<std::int64_t>();
-            const bool admits =
-                number != nullptr && *number == static_cast<std::int64_t>(DeviceRole::Desk);
+            const auto role = roleIn(row.blob(1));
+            const bool admits = role == static_cast<std::int64_t>(DeviceRole::Desk);
             const bool trusted = row.integer(2) != 0;
             const bool admitted = row.integer(3) != 0;
             if (device && (!trusted || (admits && !admitted))) {

@@ -167,6 +167,10 @@ Result<void> mayReplace(Ledger& ledger, const Path& file)
         there->header().from == ledger.device()) {
         return {};
     }
+    if (!there && (there.error().code == ErrorCode::Storage ||
+                   there.error().code == ErrorCode::StorageFull)) {
+        return passOn(there);
+    }
     return fail(ErrorCode::Conflict, file.string(), "another file is there", "choose another name");
 }
 

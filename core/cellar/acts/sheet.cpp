@@ -24,6 +24,25 @@ struct Tap {
     std::optional<std::string> text;
 };
 
+// A sheet holds no more attributes, or faults, than its entry can.
+Result<void> needRoom(Database& database, const SubjectId& sheet, const Tap& tap)
+{
+    const bool score = tap.subject == scoreTap;
+    if (!score && tap.subject != faultTap) {
+        return {};
+    }
+    const std::int64_t most = specOf(score ? Field::Scores : Field::Faults).most;
+    SPILE_ASSIGN(others, database.integer(0,
+                                          "SELECT count(DISTINCT name) FROM draft WHERE sheet = ? "
+                                          "AND subject = ? AND name <> ?",
+                                          sheet, tap.subject, tap.name));
+    if (others >= most) {
+        return fail(ErrorCode::OutOfRange, std::string(tap.subject), tap.name,
+                    "at most " + std::to_string(most) + " on one sheet");
+    }
+    return {};
+}
+
 Result<void> keepTap(Cellar& cellar, const SubjectId& sheet, const Tap& tap)
 {
     SPILE_ASSIGN(change, cellar.ledger().change());
@@ -32,6 +51,7 @@ Result<void> keepTap(Cellar& cellar, const SubjectId& sheet, const Tap& tap)
     if (open == 0) {
         return fail(ErrorCode::NotFound, "sheet", sheet.hex(), "a sheet that is open");
     }
+    SPILE_TRY(needRoom(database, sheet, tap));
     SPILE_TRY(database.execute(
         "INSERT INTO draft(sheet, tap, subject, name, number, text, tapped_ms) "
         "SELECT ?, coalesce(max(tap), 0) + 1, ?, ?, ?, ?, ? FROM draft WHERE sheet = ?",
@@ -104,6 +124,9 @@ Result<SubjectId> openSheet(Cellar& cellar, const SubjectId& barrel, const Subje
 {
     SPILE_TRY(needSubject(cellar, "barrel", barrel));
     SPILE_TRY(needSubject(cellar, "person", person));
+    if (glass) {
+        SPILE_TRY(checkValue(specOf(Field::Glass), std::int64_t{*glass}));
+    }
     const SubjectId sheet = cellar.outside().ids.next();
     SPILE_ASSIGN(change, cellar.ledger().change());
     SPILE_TRY(change.database().execute(
@@ -158,6 +181,9 @@ Result<void> keepOrder(Cellar& cellar, const SubjectId& sheet,
     std::string text;
     for (const std::string& attribute : attributes) {
         SPILE_TRY(checkItem(Field::AttributeOrder, {attribute}));
+        if (attribute.find(orderSeparator) != std::string::npos) {
+            return fail(ErrorCode::Malformed, "attribute", attribute, "a word without line ends");
+        }
         text += (text.empty() ? "" : std::string(1, orderSeparator)) + attribute;
     }
     return keepTap(cellar, sheet, {orderTap, {}, {}, text});
