@@ -13,8 +13,8 @@ namespace spile::ledger {
 
 namespace {
 
-Result<std::vector<Head>> headsIn(Database& database, const std::string_view sql,
-                                  const DeviceId& peer)
+template <class... Values>
+Result<std::vector<Head>> headsIn(Database& database, std::string_view sql, const Values&... values)
 {
     std::vector<Head> heads;
     SPILE_TRY(database.each(
@@ -23,7 +23,7 @@ Result<std::vector<Head>> headsIn(Database& database, const std::string_view sql
                              row.id<EntryId>(2)});
             return Result<void>();
         },
-        sql, peer));
+        sql, values...));
     return heads;
 }
 
@@ -125,15 +125,10 @@ private:
 
     Result<void> addHave(BundleHeader& header)
     {
-        SPILE_TRY(database_.each(
-            [&](const Row& row) {
-                header.have.push_back({row.id<DeviceId>(0),
-                                       static_cast<std::uint64_t>(row.integer(1)),
-                                       row.id<EntryId>(2)});
-                return Result<void>();
-            },
-            "SELECT device, seq, id FROM head JOIN device_chain USING(d) ORDER BY device, seq, "
-            "id"));
+        SPILE_ASSIGN(have, headsIn(database_,
+                                   "SELECT device, seq, id FROM head JOIN device_chain USING(d) "
+                                   "ORDER BY device, seq, id"));
+        header.have = std::move(have);
         return database_.each(
             [&](const Row& row) {
                 header.missing.push_back(row.id<Sha256>(0));

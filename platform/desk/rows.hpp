@@ -13,12 +13,12 @@ namespace spile::desk {
 [[nodiscard]] std::string dateText(Instant t, cellar::DatePrecision precision);
 
 [[nodiscard]] nlohmann::json toJson(const cellar::BarrelRow& barrel);
-[[nodiscard]] nlohmann::json toJson(const cellar::BarrelHistory& history);
+[[nodiscard]] nlohmann::json toJson(const cellar::BarrelHistory& history, Instant now);
 
 /// Lines of columns, each as wide as its widest cell; the first line is the heading.
 [[nodiscard]] std::string table(const std::vector<std::vector<std::string>>& lines);
 [[nodiscard]] std::string barrelTable(const std::vector<cellar::BarrelRow>& barrels);
 [[nodiscard]] std::string barrelPage(const cellar::BarrelRow& barrel,
-                                     const cellar::BarrelHistory& history);
+                                     const cellar::BarrelHistory& history, Instant now);
 
 }  // namespace spile::desk

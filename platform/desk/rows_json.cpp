@@ -21,7 +21,8 @@ json orNull(const std::optional<T>& value)
     return value ? json(*value) : json();
 }
 
-json fact(const cellar::FactRow& row)
+// What is dated after `now` is marked: a clock is wrong, or a date was mistyped.
+json fact(const cellar::FactRow& row, Instant now)
 {
     json made = {{"at", toIsoTime(row.at)}, {"entry", row.entry.hex()}, {"device", row.device}};
     if (!row.person.empty()) {
@@ -29,6 +30,9 @@ json fact(const cellar::FactRow& row)
     }
     if (!row.note.empty()) {
         made["note"] = row.note;
+    }
+    if (row.at > now) {
+        made["in_future"] = true;
     }
     if (row.amended) {
         made["amended"] = true;
@@ -39,34 +43,34 @@ json fact(const cellar::FactRow& row)
     return made;
 }
 
-json toJson(const cellar::FillRow& row)
+json toJson(const cellar::FillRow& row, Instant now)
 {
-    json made = fact(row);
+    json made = fact(row, now);
     made["beer"] = orNull(row.beer);
     made["volume_l"] = orNull(row.volume);
     made["filled_on"] = dateText(row.at, row.precision);
     return made;
 }
 
-json toJson(const cellar::GaugeRow& row)
+json toJson(const cellar::GaugeRow& row, Instant now)
 {
-    json made = fact(row);
+    json made = fact(row, now);
     made["volume_l"] = litresOf(row.volume);
     made["method"] = row.method;
     return made;
 }
 
-json toJson(const cellar::DrawRow& row)
+json toJson(const cellar::DrawRow& row, Instant now)
 {
-    json made = fact(row);
+    json made = fact(row, now);
     made["volume_l"] = litresOf(row.volume);
     made["method"] = row.method;
     return made;
 }
 
-json toJson(const cellar::TasteRow& row)
+json toJson(const cellar::TasteRow& row, Instant now)
 {
-    json made = fact(row);
+    json made = fact(row, now);
     made["taster"] = row.person;
     made["scores"] = json::object();
     for (const auto& [attribute, score] : row.scores) {
@@ -77,9 +81,9 @@ json toJson(const cellar::TasteRow& row)
     return made;
 }
 
-json toJson(const cellar::ReadingRow& row)
+json toJson(const cellar::ReadingRow& row, Instant now)
 {
-    json made = fact(row);
+    json made = fact(row, now);
     made["sg"] = orNull(row.specificGravity);
     made["ph"] = orNull(row.ph);
     made["abv_percent"] =
@@ -89,9 +93,9 @@ json toJson(const cellar::ReadingRow& row)
     return made;
 }
 
-json toJson(const cellar::PhotoRow& row)
+json toJson(const cellar::PhotoRow& row, Instant now)
 {
-    json made = fact(row);
+    json made = fact(row, now);
     made["sha256"] = row.hash.hex();
     made["bytes"] = row.bytes;
     made["purpose"] = row.purpose;
@@ -100,11 +104,11 @@ json toJson(const cellar::PhotoRow& row)
 }
 
 template <class Row>
-json list(const std::vector<Row>& rows)
+json list(const std::vector<Row>& rows, Instant now)
 {
     json made = json::array();
     for (const Row& row : rows) {
-        made.push_back(toJson(row));
+        made.push_back(toJson(row, now));
     }
     return made;
 }
@@ -142,11 +146,11 @@ json toJson(const cellar::BarrelRow& barrel)
             {"due_on", barrel.due ? json(toIsoDate(*barrel.due)) : json()}};
 }
 
-json toJson(const cellar::BarrelHistory& history)
+json toJson(const cellar::BarrelHistory& history, Instant now)
 {
-    return {{"fills", list(history.fills)},       {"gauges", list(history.gauges)},
-            {"draws", list(history.draws)},       {"tastings", list(history.tastings)},
-            {"readings", list(history.readings)}, {"photos", list(history.photos)}};
+    return {{"fills", list(history.fills, now)},       {"gauges", list(history.gauges, now)},
+            {"draws", list(history.draws, now)},       {"tastings", list(history.tastings, now)},
+            {"readings", list(history.readings, now)}, {"photos", list(history.photos, now)}};
 }
 
 }  // namespace spile::desk

@@ -82,13 +82,15 @@ std::string barrelTable(const std::vector<cellar::BarrelRow>& barrels)
     return table(lines);
 }
 
-std::string barrelPage(const cellar::BarrelRow& barrel, const cellar::BarrelHistory& history)
+std::string barrelPage(const cellar::BarrelRow& barrel, const cellar::BarrelHistory& history,
+                       Instant now)
 {
     std::string text = barrelTable({barrel}) + "\n";
     std::vector<std::vector<std::string>> lines;
     const auto add = [&](const cellar::FactRow& row, const std::string& what,
                          const std::string& value) {
-        lines.push_back({toIsoTime(row.at), what, value, row.person, row.device});
+        lines.push_back({toIsoTime(row.at), what, value, row.person, row.device,
+                         row.at > now ? "in the future" : ""});
     };
     for (const auto& fill : history.fills) {
         add(fill, "fill",

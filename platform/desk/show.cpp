@@ -100,8 +100,9 @@ int showBarrel(const Session& session, cellar::Cellar& cellar, const std::string
         return session.refuse(history.error());
     }
     json answer = toJson(found->front());
-    answer.update(toJson(*history));
-    session.answer(answer, barrelPage(found->front(), *history));
+    const Instant now = session.clock().now();
+    answer.update(toJson(*history, now));
+    session.answer(answer, barrelPage(found->front(), *history, now));
     return Done;
 }
 

@@ -7,6 +7,7 @@
 #include "core/cellar/acts/registering.hpp"
 #include "core/cellar/acts/sheet.hpp"
 #include "core/cellar/join_code.hpp"
+#include "core/cellar/queries.hpp"
 #include "core/scan/barrel_code.hpp"
 #include "tests/support/command.hpp"
 #include "tests/support/test_device.hpp"
@@ -61,8 +62,7 @@ struct DeskAndPhone : DeskCommand {
         ASSERT_TRUE(cellar::recordFill(
             *own, {.barrel = barrel->barrel, .batch = *batch, .volume = litres(185)}));
         ASSERT_TRUE(cellar::recordDraw(
-            *own,
-            {.barrel = barrel->barrel, .volume = millilitres(200), .method = "sample hole"}));
+            *own, {.barrel = barrel->barrel, .volume = millilitres(200), .method = "sample hole"}));
         const auto sheet = cellar::openSheet(*own, barrel->barrel, *person);
         ASSERT_TRUE(cellar::tapScore(*own, *sheet, "vanilla", 7));
         ASSERT_TRUE(cellar::closeSheet(*own, *sheet));
@@ -254,6 +254,24 @@ TEST_F(DeskAndPhone, OffersTheBarrelThatAMistypedCodeMayHaveMeant)
     EXPECT_EQ(ended.exit, 1);
     EXPECT_NE(ended.err.find(scan::shown(code)), std::string::npos) << ended.err;
     EXPECT_NE(ended.err.find("Rum 3"), std::string::npos);
+}
+
+TEST_F(DeskAndPhone, MarksWhatIsDatedInTheFuture)
+{
+    {
+        const auto own = phone.reopen();
+        const auto rows = cellar::barrelsWithCode(own->database(), code);
+        phone.clock.setWall(*fromIso("2199-01-01"));
+        ASSERT_TRUE(cellar::recordDraw(
+            *own,
+            {.barrel = rows->front().barrel, .volume = millilitres(50), .method = "sample hole"}));
+        ASSERT_TRUE(cellar::handOut(*own, file("later.spile"), {}));
+    }
+    ASSERT_EQ(desk({"take-in", file("later.spile")}).exit, 0);
+    const json draws = desk({"show", "barrel", code, "--json"}).json().at("draws");
+    EXPECT_FALSE(draws[0].contains("in_future"));
+    EXPECT_EQ(draws[1].at("in_future"), true);
+    EXPECT_NE(desk({"show", "barrel", code}).out.find("in the future"), std::string::npos);
 }
 
 TEST_F(DeskAndPhone, ListsWhatIsDueByADay)
