@@ -47,7 +47,7 @@ Result<EntryId> Change::append(NewEntry made, std::optional<Group> group)
     core.seq = head ? head->seq + 1 : 1;
     core.previous = head ? head->id : EntryId();
     const Instant wall = outside.clock.now();
-    SPILE_ASSIGN(latest, ledger_->latestRecorded());
+    SPILE_ASSIGN(latest, ledger_->recordedAt(core.previous));
     core.recorded = std::max(wall, latest);
     if (core.recorded != wall) {
         core.wall = wall;
@@ -67,7 +67,7 @@ Result<EntryId> Change::append(NewEntry made, std::optional<Group> group)
     VerifiedEntry entry{signEntry(core, body, *ledger_->key_), {}, core};
     entry.id = entry.entry.id();
     SPILE_TRY(chains().appendOwn(entry));
-    ledger_->latestRecorded_ = core.recorded;
+    ledger_->latest_ = {entry.id, core.recorded};
     return entry.id;
 }
 
@@ -104,22 +104,21 @@ Result<Change> Ledger::change()
 }
 
 // The clock of this device may have been set back since its last entry; its recorded times are not.
-Result<Instant> Ledger::latestRecorded()
+Result<Instant> Ledger::recordedAt(const EntryId& head)
 {
-    if (latestRecorded_) {
-        return *latestRecorded_;
-    }
-    SPILE_ASSIGN(
-        core, database_.first([](const Row& row) { return decodeCore(row.blob(0)); },
-                              "SELECT core FROM entry JOIN device_chain USING(d) WHERE device = ? "
-                              "ORDER BY seq DESC LIMIT 1",
-                              device_));
-    if (!core) {
+    if (head.isZero()) {
         return Instant::min();
     }
-    SPILE_TRY(*core);
-    latestRecorded_ = (**core).recorded;
-    return *latestRecorded_;
+    if (!latest_ || latest_->entry != head) {
+        SPILE_ASSIGN(core, database_.first([](const Row& row) { return decodeCore(row.blob(0)); },
+                                           "SELECT core FROM entry WHERE id = ?", head));
+        if (!core) {
+            return fail(ErrorCode::Damaged, "ledger.db", "this device's last record is missing");
+        }
+        SPILE_TRY(*core);
+        latest_ = {head, (**core).recorded};
+    }
+    return latest_->at;
 }
 
 }  // namespace spile::ledger

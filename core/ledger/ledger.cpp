@@ -111,7 +111,6 @@ Result<void> Ledger::recordGenesis(Change& change, const SigningKey& owner, cons
     auto second = first ? change.record(std::move(desk)) : std::move(first);
     key_ = deviceKey;
     device_ = device;
-    latestRecorded_.reset();
     SPILE_TRY(second);
     return {};
 }

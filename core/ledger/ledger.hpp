@@ -156,7 +156,7 @@ private:
                                              const NewCellar& cellar);
     [[nodiscard]] Result<void> useDeviceKey();
     [[nodiscard]] Result<void> renewProjection();
-    [[nodiscard]] Result<Instant> latestRecorded();
+    [[nodiscard]] Result<Instant> recordedAt(const EntryId& head);
 
     CellarFolder folder_;
     Outside outside_;
@@ -169,7 +169,11 @@ private:
     CellarIdentity cellar_;
     DeviceId device_;
     std::optional<SigningKey> key_;
-    std::optional<Instant> latestRecorded_;  // of this device; none: to be read
+    struct Recorded {
+        EntryId entry;
+        Instant at;
+    };
+    std::optional<Recorded> latest_;  // the last entry whose recorded time was needed
 };
 
 /// Fold every counted entry of `database` into the empty tables of `projection`.
