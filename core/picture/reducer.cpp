@@ -40,7 +40,8 @@ void Reducer::sumRow(std::span<const std::uint8_t> row)
 
 void Reducer::finishRow()
 {
-    const std::uint64_t area = sourceWidth_ * sourceHeight_;
+    // Never 0, since no header with an empty side passes; the analyser cannot know.
+    const std::uint64_t area = std::max<std::uint64_t>(1, sourceWidth_ * sourceHeight_);
     const std::size_t start = targetRow_ * sums_.size();
     for (std::size_t i = 0; i < sums_.size(); ++i) {
         target_.pixels[start + i] = static_cast<std::uint8_t>((sums_[i] + area / 2) / area);
