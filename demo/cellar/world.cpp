@@ -113,11 +113,11 @@ Result<void> World::exchange()
 
 Result<void> World::begin()
 {
-    SPILE_TRY(files_.makeFolder(phonesFolder_));
     SPILE_ASSIGN(made, cellar::Cellar::create(
                            desk_.folder, desk_.outside(),
                            {std::string(cellarName), std::string(cellarMark), desk_.name}));
     desk_.cellar = std::move(made);
+    SPILE_TRY(files_.makeFolder(phonesFolder_));
     for (const std::string_view name : demo::people) {
         SPILE_ASSIGN(person, cellar::registerPerson(*desk_.cellar, std::string(name)));
         people_.push_back(person);
