@@ -105,6 +105,9 @@ private:
 
     Result<void> draw()
     {
+        say("Caution before the draw: ease the pressure, keep flames away, air the room; local "
+            "rules "
+            "come first.");
         cellar::NewDraw draw{found_.barrel, millilitres(200), "sample hole", {}, {}, {}};
         draw.circumstance.person = world_.people().at(0);
         SPILE_TRY(cellar::recordDraw(*world_.ada().cellar, draw));
