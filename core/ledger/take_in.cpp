@@ -114,6 +114,7 @@ public:
         SPILE_TRY(storePhotos());
         if (takenBefore) {
             taken_.known = taken_.entries;
+            SPILE_TRY(noteReceipt());
         } else {
             SPILE_TRY(storeEntries());
         }
@@ -185,26 +186,21 @@ private:
         const BundleHeader& header = bundle_.header();
         SPILE_ASSIGN(change, slices_.change());
         Database& database = change->database();
-        SPILE_ASSIGN(newest,
-                     database.integer(
-                         0, "SELECT coalesce(max(number), 0) FROM taken_in WHERE from_device = ?",
-                         header.from));
-        if (header.number >= static_cast<std::uint64_t>(newest)) {
-            SPILE_TRY(database.execute("DELETE FROM peer_head WHERE peer = ?", header.from));
+        // The last file to arrive counts, whatever its number: a restored device counts anew, and
+        // knowing too little of it only sends it more.
+        SPILE_TRY(database.execute("DELETE FROM peer_head WHERE peer = ?", header.from));
+        SPILE_TRY(database.execute("DELETE FROM peer_missing_photo WHERE peer = ?", header.from));
+        for (const Head& head : header.have) {
+            SPILE_TRY(database.execute(
+                "INSERT INTO peer_head(peer, device, seq, id) VALUES(?, ?, ?, ?) "
+                "ON CONFLICT DO NOTHING",
+                header.from, head.device, static_cast<std::int64_t>(head.seq), head.id));
+        }
+        for (const Sha256& hash : header.missing) {
             SPILE_TRY(
-                database.execute("DELETE FROM peer_missing_photo WHERE peer = ?", header.from));
-            for (const Head& head : header.have) {
-                SPILE_TRY(database.execute(
-                    "INSERT INTO peer_head(peer, device, seq, id) VALUES(?, ?, ?, ?) "
-                    "ON CONFLICT DO NOTHING",
-                    header.from, head.device, static_cast<std::int64_t>(head.seq), head.id));
-            }
-            for (const Sha256& hash : header.missing) {
-                SPILE_TRY(
-                    database.execute("INSERT INTO peer_missing_photo(peer, sha256) VALUES(?, ?) "
-                                     "ON CONFLICT DO NOTHING",
-                                     header.from, hash));
-            }
+                database.execute("INSERT INTO peer_missing_photo(peer, sha256) VALUES(?, ?) "
+                                 "ON CONFLICT DO NOTHING",
+                                 header.from, hash));
         }
         return database.execute(
             "INSERT INTO taken_in(bundle, from_device, number, taken_ms, added, known, waiting) "

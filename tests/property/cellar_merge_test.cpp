@@ -110,6 +110,9 @@ public:
     void finish()
     {
         fleet.exchangeAll();
+        // Once more: a record that waited for its device's admission at one device alone, since its
+        // own was set back, is passed on only after it counts there.
+        fleet.exchangeAll();
         const Sha256 root = *stateRoot(fleet.cellar(0));
         const Sha256 records = support::recordBytes(fleet.cellar(0));
         for (std::size_t i = 0; i < fleet.size(); ++i) {
