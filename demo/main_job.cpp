@@ -7,6 +7,7 @@
 #include "core/cellar/queries.hpp"
 #include "core/picture/decode.hpp"
 #include "core/scan/reader.hpp"
+#include "demo/cellar/growing.hpp"
 #include "demo/cellar/invented.hpp"
 #include "demo/cellar/world.hpp"
 #include "platform/system/disk_file_system.hpp"
@@ -241,8 +242,53 @@ int fails(const Error& error)
     return 1;
 }
 
-int run(const Path& out, std::uint64_t seed)
+// Barrels beyond the 36 of the history are registered at the desk and brought to the phones.
+Result<void> grow(World& world, std::size_t barrels, std::uint64_t seed)
 {
+    const std::size_t known = world.barrelCount();
+    if (barrels <= known) {
+        return {};
+    }
+    world.moveTo(demo::days, std::chrono::hours(8));
+    SPILE_TRY(growCellar(*world.desk().cellar, barrels - known, seed));
+    say("The cellar has " + std::to_string(barrels) + " barrels.");
+    return world.exchange();
+}
+
+struct Options {
+    Path out;
+    std::uint64_t seed = 7;
+    std::size_t barrels = 0;
+};
+
+template <class Number>
+bool readNumber(std::string_view text, Number& into)
+{
+    const auto [end, failed] = std::from_chars(text.data(), text.data() + text.size(), into);
+    return failed == std::errc() && end == text.data() + text.size();
+}
+
+// FOLDER [SEED] [--barrels N]
+bool readOptions(std::vector<std::string_view> given, Options& options)
+{
+    const auto barrels = std::find(given.begin(), given.end(), "--barrels");
+    if (barrels != given.end()) {
+        if (given.end() - barrels < 2 || !readNumber(*(barrels + 1), options.barrels)) {
+            return false;
+        }
+        given.erase(barrels, barrels + 2);
+    }
+    if (given.empty() || given.size() > 2) {
+        return false;
+    }
+    options.out = given.front();
+    return given.size() == 1 || readNumber(given.back(), options.seed);
+}
+
+int run(const Options& options)
+{
+    const Path& out = options.out;
+    const std::uint64_t seed = options.seed;
     system::DiskFileSystem files;
     if (auto made = files.makeFolder(out); !made) {
         return fails(made.error());
@@ -252,7 +298,10 @@ int run(const Path& out, std::uint64_t seed)
     if (!world) {
         return fails(world.error());
     }
-    auto done = MainJob(**world, files, out).run();
+    auto done = grow(**world, options.barrels, seed);
+    if (done) {
+        done = MainJob(**world, files, out).run();
+    }
     return done ? 0 : fails(done.error());
 }
 
@@ -261,15 +310,12 @@ int run(const Path& out, std::uint64_t seed)
 int main(int argc, char** argv)
 {
     try {
-        std::uint64_t seed = 7;
-        const std::string_view given = argc > 2 ? argv[2] : "7";
-        const char* last = given.data() + given.size();
-        const auto [end, failed] = std::from_chars(given.data(), last, seed);
-        if (argc < 2 || failed != std::errc() || end != last) {
-            std::cerr << "usage: spile-demo FOLDER [SEED]\n";
+        Options options;
+        if (!readOptions({argv + 1, argv + argc}, options)) {
+            std::cerr << "usage: spile-demo FOLDER [SEED] [--barrels N]\n";
             return 2;
         }
-        return run(argv[1], seed);
+        return run(options);
     } catch (const std::exception& error) {  // from the libraries: out of memory
         std::cerr << "spile-demo: " << error.what() << '\n';
         return 1;

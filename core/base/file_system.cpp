@@ -1,5 +1,8 @@
 #include "core/base/file_system.hpp"
 
+#include <algorithm>
+#include <functional>
+
 namespace spile::inline base {
 
 Result<Bytes> readWhole(FileSystem& files, const Path& path, std::uint64_t maxBytes)
@@ -22,39 +25,55 @@ Result<Bytes> readWhole(FileSystem& files, const Path& path, std::uint64_t maxBy
 
 Path folderOf(const Path& path) { return path.has_parent_path() ? path.parent_path() : Path("."); }
 
-static Result<void> fillAndRename(FileSystem& files, const Path& temporary, const Path& path,
-                                  ByteView bytes)
+namespace {
+
+using Fill = std::function<Result<void>(OutputFile&)>;
+
+Result<void> fillAndRename(FileSystem& files, const Path& temporary, const Path& path,
+                           const Fill& fill)
 {
-    auto file = files.create(temporary);
-    if (!file) {
-        return passOn(file);
-    }
-    if (auto done = (*file)->append(bytes); !done) {
-        return done;
-    }
-    if (auto done = (*file)->sync(); !done) {
-        return done;
-    }
-    file->reset();
-    if (auto done = files.rename(temporary, path); !done) {
-        return done;
-    }
+    SPILE_ASSIGN(file, files.create(temporary));
+    SPILE_TRY(fill(*file));
+    SPILE_TRY(file->sync());
+    file.reset();
+    SPILE_TRY(files.rename(temporary, path));
     return files.syncFolder(folderOf(path));
 }
 
-Result<void> writeWhole(FileSystem& files, const Path& path, ByteView bytes)
+// The whole new file or what was there: a temporary name beside it, renamed when it is durable.
+Result<void> writeNew(FileSystem& files, const Path& path, const Fill& fill)
 {
     const Path temporary = path.parent_path() / (".tmp-" + path.filename().string());
     if (files.exists(temporary)) {  // left by a process that was killed
-        if (auto done = files.remove(temporary); !done) {
-            return done;
-        }
+        SPILE_TRY(files.remove(temporary));
     }
-    auto done = fillAndRename(files, temporary, path, bytes);
+    auto done = fillAndRename(files, temporary, path, fill);
     if (!done && files.exists(temporary)) {
         std::ignore = files.remove(temporary);  // the first error is the one to report
     }
     return done;
+}
+
+}  // namespace
+
+Result<void> writeWhole(FileSystem& files, const Path& path, ByteView bytes)
+{
+    return writeNew(files, path, [&](OutputFile& file) { return file.append(bytes); });
+}
+
+Result<void> copyWhole(FileSystem& files, const Path& from, const Path& to)
+{
+    SPILE_ASSIGN(source, files.open(from));
+    return writeNew(files, to, [&](OutputFile& file) -> Result<void> {
+        constexpr std::uint64_t pieceMost = std::uint64_t{1} << 20U;
+        Bytes piece;
+        for (std::uint64_t at = 0; at < source->size(); at += piece.size()) {
+            piece.resize(std::min(pieceMost, source->size() - at));
+            SPILE_TRY(source->readAt(at, piece));
+            SPILE_TRY(file.append(piece));
+        }
+        return {};
+    });
 }
 
 }  // namespace spile::inline base

@@ -1,5 +1,7 @@
 #include "core/cellar/barrel_summary.hpp"
 
+#include "core/cellar/folding.hpp"
+
 #include <algorithm>
 
 namespace spile::cellar {
@@ -39,7 +41,7 @@ struct Fill {
 struct Registered {
     std::string code;
     std::optional<std::string> mark, spirit;
-    std::optional<std::int64_t> sizeMl, fillsBefore;
+    std::optional<std::int64_t> sizeMl, fillsBefore, emptiedMs;
     std::optional<SubjectId> place;
 };
 
@@ -52,10 +54,16 @@ Result<std::optional<Registered>> registered(Database& database, const SubjectId
 {
     return database.first(
         [](const Row& row) {
-            return Registered{row.text(0),         row.textIfAny(1),    row.textIfAny(2),
-                              row.integerIfAny(3), row.integerIfAny(4), row.idIfAny<SubjectId>(5)};
+            return Registered{row.text(0),
+                              row.textIfAny(1),
+                              row.textIfAny(2),
+                              row.integerIfAny(3),
+                              row.integerIfAny(4),
+                              row.integerIfAny(5),
+                              row.idIfAny<SubjectId>(6)};
         },
-        "SELECT coalesce(code, ''), mark, spirit, size_ml, fills_before, place FROM state_barrel "
+        "SELECT coalesce(code, ''), mark, spirit, size_ml, fills_before, emptied_ms, place "
+        "FROM state_barrel "
         "WHERE subject = ? AND voided = 0 ORDER BY when_ms, device, seq LIMIT 1",
         barrel);
 }
@@ -233,13 +241,15 @@ Result<void> writeBarrelSummary(Database& database, const SubjectId& barrel)
         "filled, fill, batch, "
         "fill_number, filled_ms, filled_precision, volume_ml, tastings, last_taste_ms, "
         "last_gauge_ms, last_draw_ms, "
-        "verdict, next_step, due_ms) VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, "
-        "?, ?)",
+        "verdict, next_step, due_ms, emptied_ms, order_key) VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?, ?, "
+        "?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
         barrel, own->code, own->mark, own->spirit, own->sizeMl, moved ? moved : own->place,
         full ? 1 : 0, full ? std::optional(fill->entry) : std::nullopt,
         full ? fill->batch : std::nullopt, number, full ? std::optional(fill->atMs) : std::nullopt,
         full ? fill->precision : std::nullopt, volumeMl, latest.tastings, latest.tasteMs,
-        latest.gaugeMs, latest.drawMs, facts.verdict, next.step, milliseconds(next.due));
+        latest.gaugeMs, latest.drawMs, facts.verdict, next.step, milliseconds(next.due),
+        emptied ? std::optional(emptied->whenMs) : own->emptiedMs,
+        naturalKey(own->mark.value_or(""), own->code));
 }
 
 #undef SPILE_LATEST_FIRST

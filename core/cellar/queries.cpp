@@ -4,6 +4,7 @@
 #include "core/units/scaled.hpp"
 
 #include <algorithm>
+#include <array>
 
 namespace spile::cellar {
 
@@ -58,6 +59,10 @@ FoundBarrel readBarrel(const Row& row)
     barrel.tastings = row.integer(12);
     barrel.nextStep = row.text(13);
     barrel.due = instantIfAny(row, 14);
+    barrel.emptiedAt = instantIfAny(row, 15);
+    barrel.lastTasted = instantIfAny(row, 16);
+    barrel.verdict = row.text(17);
+    barrel.orderKey = row.text(18);
     return found;
 }
 
@@ -205,9 +210,9 @@ std::string_view namedQuery(std::string_view kind)
 
 }  // namespace
 
-Result<std::vector<BarrelRow>> barrels(Database& database, const AfterCode& after, int limit)
+Result<std::vector<BarrelRow>> barrels(Database& database, const AfterBarrel& after, int limit)
 {
-    return barrelList(database, query_text::barrelsByCode, after.code, after.barrel, limit);
+    return barrelList(database, query_text::barrelsInOrder, after.orderKey, after.barrel, limit);
 }
 
 Result<std::vector<BarrelRow>> barrelsDue(Database& database, Instant until, const AfterDue& after,
@@ -217,10 +222,49 @@ Result<std::vector<BarrelRow>> barrelsDue(Database& database, Instant until, con
                       after.barrel, limit);
 }
 
+Result<std::optional<BarrelRow>> barrelById(Database& database, const SubjectId& barrel)
+{
+    SPILE_ASSIGN(rows, barrelList(database, query_text::barrelById, barrel));
+    return rows.empty() ? std::nullopt : std::optional(std::move(rows.front()));
+}
+
 Result<std::vector<BarrelRow>> barrelsWithCode(Database& database, const std::string& code)
 {
     return barrelList(database, query_text::barrelByCode, code);
 }
+
+namespace {
+
+void readReading(const Row& row, ReadingRow& reading)
+{
+    constexpr int own = factColumns;
+    reading.specificGravity = scaledIfAny(row, own, 1e4);
+    reading.ph = scaledIfAny(row, own + 1, 1e2);
+    reading.alcoholByVolume = scaledIfAny(row, own + 2, 1e4);
+    if (!row.isNull(own + 3)) {
+        reading.temperature = temperatureFromMilliCelsius(row.integer(own + 3));
+    }
+}
+
+Result<std::vector<OtherRow>> otherFacts(Database& database, const SubjectId& barrel)
+{
+    using KindQuery = std::pair<const char*, std::string_view>;
+    static constexpr std::array<KindQuery, 4> kinds = {
+        KindQuery{"check", query_text::checks}, KindQuery{"move", query_text::moves},
+        KindQuery{"verdict", query_text::verdictsGiven}, KindQuery{"empty", query_text::emptyings}};
+    std::vector<OtherRow> all;
+    for (const KindQuery& kind : kinds) {
+        SPILE_ASSIGN(some, facts<OtherRow>(database, kind.second, barrel,
+                                           [&](const Row& row, OtherRow& other) {
+                                               other.kind = kind.first;
+                                               other.text = row.text(factColumns);
+                                           }));
+        std::move(some.begin(), some.end(), std::back_inserter(all));
+    }
+    return all;
+}
+
+}  // namespace
 
 Result<BarrelHistory> historyOf(Database& database, const SubjectId& barrel)
 {
@@ -247,29 +291,34 @@ Result<BarrelHistory> historyOf(Database& database, const SubjectId& barrel)
                                                taste.liking = row.integerIfAny(own);
                                            }));
     SPILE_TRY(readScores(database, tastings));
-    SPILE_ASSIGN(readings,
-                 facts<ReadingRow>(database, query_text::readings, barrel,
-                                   [](const Row& row, ReadingRow& reading) {
-                                       reading.specificGravity = scaledIfAny(row, own, 1e4);
-                                       reading.ph = scaledIfAny(row, own + 1, 1e2);
-                                       reading.alcoholByVolume = scaledIfAny(row, own + 2, 1e4);
-                                       if (!row.isNull(own + 3)) {
-                                           reading.temperature =
-                                               temperatureFromMilliCelsius(row.integer(own + 3));
-                                       }
-                                   }));
+    SPILE_ASSIGN(readings, facts<ReadingRow>(database, query_text::readings, barrel, readReading));
     SPILE_ASSIGN(photos, facts<PhotoRow>(database, query_text::photos, barrel,
                                          [](const Row& row, PhotoRow& photo) {
                                              photo.purpose = row.text(own);
                                          }));
     SPILE_ASSIGN(files, photoFiles(database, photos));
+    SPILE_ASSIGN(others, otherFacts(database, barrel));
     history.fills = std::move(fills);
     history.gauges = std::move(gauges);
     history.draws = std::move(draws);
     history.tastings = std::move(tastings);
     history.readings = std::move(readings);
     history.photos = std::move(files);
+    history.others = std::move(others);
     return history;
+}
+
+Result<std::optional<ReadingRow>> lastReading(Database& database, const SubjectId& barrel)
+{
+    SPILE_ASSIGN(found, facts<ReadingRow>(database, query_text::lastReading, barrel, readReading));
+    return found.empty() ? std::nullopt : std::optional(std::move(found.front()));
+}
+
+Result<std::string> nameOfPerson(Database& database, const SubjectId& person)
+{
+    SPILE_ASSIGN(name, database.first([](const Row& row) { return row.text(0); },
+                                      query_text::nameOfPerson, person));
+    return name.value_or("");
 }
 
 Result<std::vector<NamedRow>> named(Database& database, std::string_view kind,

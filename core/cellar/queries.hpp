@@ -32,27 +32,38 @@ struct BarrelRow {
     std::optional<std::int64_t> fillNumber;
     std::optional<Instant> filledAt;
     DatePrecision filledPrecision = DatePrecision::Day;
+    std::optional<Instant> emptiedAt;  // last; by the registration if never since
     std::int64_t tastings = 0;
+    std::optional<Instant> lastTasted;
+    std::string verdict;  // the latest in this fill; empty if none
     std::string nextStep;
     std::optional<Instant> due;
+    std::string orderKey;  // its place in barrels(), with its id
 };
 
 /// Where a page of a list begins: after the row with these keys.
-struct AfterCode {
-    std::string code;
+struct AfterBarrel {
+    std::string orderKey;
     SubjectId barrel;
 };
+[[nodiscard]] inline AfterBarrel afterBarrel(const BarrelRow& row)
+{
+    return {row.orderKey, row.barrel};
+}
 struct AfterDue {
     Instant due = Instant::min();
     SubjectId barrel;
 };
 
-/// All barrels in the order of their codes.
+/// All barrels in the brewers' order (naturalKey): "Rum 3" before "Rum 12", then by code.
 [[nodiscard]] Result<std::vector<BarrelRow>> barrels(ledger::Database& database,
-                                                     const AfterCode& after, int limit);
+                                                     const AfterBarrel& after, int limit);
 /// The barrels whose next step is due by `until`, the longest due first.
 [[nodiscard]] Result<std::vector<BarrelRow>> barrelsDue(ledger::Database& database, Instant until,
                                                         const AfterDue& after, int limit);
+/// The barrel `barrel`; none if the records do not have it.
+[[nodiscard]] Result<std::optional<BarrelRow>> barrelById(ledger::Database& database,
+                                                          const SubjectId& barrel);
 /// The barrels with this code: one, unless two devices gave the same code to two barrels.
 [[nodiscard]] Result<std::vector<BarrelRow>> barrelsWithCode(ledger::Database& database,
                                                              const std::string& code);
@@ -96,6 +107,11 @@ struct ReadingRow : FactRow {
     std::optional<double> specificGravity, ph, alcoholByVolume;
     std::optional<Temperature> temperature;
 };
+/// A check, a move, a verdict or an emptying.
+struct OtherRow : FactRow {
+    std::string kind;
+    std::string text;  // the finding, the place's name, the verdict, the next use
+};
 
 /// All that happened to a barrel, each list the oldest first.
 struct BarrelHistory {
@@ -105,8 +121,12 @@ struct BarrelHistory {
     std::vector<TasteRow> tastings;
     std::vector<ReadingRow> readings;
     std::vector<PhotoRow> photos;
+    std::vector<OtherRow> others;  // kind by kind
 };
 [[nodiscard]] Result<BarrelHistory> historyOf(ledger::Database& database, const SubjectId& barrel);
+/// The latest reading of a barrel, of whichever fill; none if it was never measured.
+[[nodiscard]] Result<std::optional<ReadingRow>> lastReading(ledger::Database& database,
+                                                            const SubjectId& barrel);
 
 /// Something with a name: a person, place, target, batch or device.
 struct NamedRow {
@@ -116,6 +136,9 @@ struct NamedRow {
 /// Those of one kind in the order of their ids. Requires a kind that has names.
 [[nodiscard]] Result<std::vector<NamedRow>> named(ledger::Database& database, std::string_view kind,
                                                   const SubjectId& after, int limit);
+
+/// The name of a person; empty if the records do not have them.
+[[nodiscard]] Result<std::string> nameOfPerson(ledger::Database& database, const SubjectId& person);
 
 /// The texts of all list queries, for the test that looks at how they are run.
 [[nodiscard]] std::vector<std::string_view> listQueries();

@@ -48,7 +48,7 @@ Result<void> State::create(Database& database, bool temporary)
 {
     SPILE_TRY(database.run(placed(commonTables(), temporary)));
     if (!temporary) {
-        SPILE_TRY(database.run(draftTables()));
+        SPILE_TRY(makeDraftTables(database));
     }
     for (const KindSpec& kind : allKinds()) {
         SPILE_TRY(database.run(placed(statements_.at(kind.kind).create, temporary)));

@@ -99,8 +99,11 @@ CREATE %TEMP% TABLE state_barrel_now(
     last_draw_ms INTEGER,
     verdict TEXT,
     next_step TEXT NOT NULL,
-    due_ms INTEGER
+    due_ms INTEGER,
+    emptied_ms INTEGER,
+    order_key TEXT NOT NULL
 ) STRICT, WITHOUT ROWID;
+CREATE INDEX %SCHEMA%state_barrel_now_order ON state_barrel_now(order_key, subject);
 CREATE INDEX %SCHEMA%state_barrel_now_code ON state_barrel_now(code, subject);
 CREATE INDEX %SCHEMA%state_barrel_now_due ON state_barrel_now(due_ms, subject) WHERE due_ms IS NOT NULL;
 )sql";
@@ -112,7 +115,8 @@ CREATE TABLE IF NOT EXISTS sheet(
     person BLOB NOT NULL,
     flight BLOB,
     glass INTEGER,
-    opened_ms INTEGER NOT NULL
+    opened_ms INTEGER NOT NULL,
+    step TEXT NOT NULL DEFAULT ''
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE IF NOT EXISTS draft(
@@ -177,7 +181,15 @@ KindStatements statementsOf(const KindSpec& kind)
 
 const char* commonTables() { return tables; }
 
-const char* draftTables() { return drafts; }
+Result<void> makeDraftTables(ledger::Database& database)
+{
+    SPILE_TRY(database.run(drafts));
+    SPILE_ASSIGN(hasStep, database.integer(
+                              0, "SELECT 1 FROM pragma_table_info('sheet') WHERE name = 'step'"));
+    return hasStep == 1
+               ? Result<void>()
+               : database.run("ALTER TABLE sheet ADD COLUMN step TEXT NOT NULL DEFAULT '';");
+}
 
 std::span<const std::string_view> commonTableNames() { return tableNames; }
 

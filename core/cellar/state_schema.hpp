@@ -5,7 +5,7 @@
 namespace spile::cellar {
 
 /// Goes up whenever a state table or the meaning of an entry changes; the tables are then rebuilt.
-inline constexpr std::int64_t stateVersion = 1;
+inline constexpr std::int64_t stateVersion = 2;
 
 [[nodiscard]] KindStatements statementsOf(const KindSpec& kind);
 
@@ -17,9 +17,9 @@ inline constexpr std::int64_t stateVersion = 1;
 /// unknown records, the barrels' summaries. %TEMP% stands for TEMP or nothing.
 [[nodiscard]] const char* commonTables();
 
-/// The statements that make the tables of open sheets, which are this device's own and no part of
-/// the state. They keep what is in them.
-[[nodiscard]] const char* draftTables();
+/// Make the tables of open sheets, which are this device's own and no part of the state; bring
+/// those of an older version up to this one. They keep what is in them.
+[[nodiscard]] Result<void> makeDraftTables(ledger::Database& database);
 
 /// The names of those tables.
 [[nodiscard]] std::span<const std::string_view> commonTableNames();

@@ -86,6 +86,21 @@ Result<std::vector<EntryId>> Change::recordGroup(std::vector<NewEntry> entries)
     return ids;
 }
 
+Result<EntryId> Change::recordWithAnswers(NewEntry entry, std::vector<NewEntry> answers)
+{
+    const auto count = static_cast<std::uint32_t>(answers.size() + 1);
+    std::uint32_t index = 0;
+    const auto next = [&] {
+        return count > 1 ? std::optional(Group{index++, count}) : std::nullopt;
+    };
+    SPILE_ASSIGN(id, append(std::move(entry), next()));
+    for (NewEntry& answer : answers) {
+        answer.target = id;
+        SPILE_TRY(append(std::move(answer), next()));
+    }
+    return id;
+}
+
 Result<void> Change::commit()
 {
     SPILE_TRY(chains().settle());

@@ -152,6 +152,16 @@ std::string topFolder(const CellarIdentity& cellar, const BundleHeader& header)
     return cellar.mark + "-" + header.from.hex().substr(0, 4) + "-" + number.data();
 }
 
+// Up to which of its own entries the receiver has them all, with what it had before.
+std::int64_t ownSeq(const BundleHeader& header)
+{
+    std::uint64_t seq = 0;
+    for (const Head& head : header.have) {
+        seq = head.device == header.from ? std::max(seq, head.seq) : seq;
+    }
+    return static_cast<std::int64_t>(seq);
+}
+
 Result<void> mayReplace(Ledger& ledger, const Path& file)
 {
     if (!ledger.outside().files.exists(file)) {
@@ -219,10 +229,10 @@ Result<HandedOut> handOut(Ledger& ledger, const Path& file, const std::optional<
 
     SPILE_ASSIGN(change, ledger.change());
     SPILE_TRY(change.database().execute(
-        "INSERT INTO handed_out(bundle, to_device, made_ms, entries, photos) "
-        "VALUES(?, ?, ?, ?, ?)",
+        "INSERT INTO handed_out(bundle, to_device, made_ms, entries, photos, own_seq) "
+        "VALUES(?, ?, ?, ?, ?, ?)",
         *identity, to, toMs(content.header.made), static_cast<std::int64_t>(content.header.entries),
-        static_cast<std::int64_t>(content.header.photos)));
+        static_cast<std::int64_t>(content.header.photos), ownSeq(content.header)));
     SPILE_TRY(change.commit());
     return HandedOut{*identity, content.header.number, content.header.entries,
                      content.header.photos, content.header.missing.size()};

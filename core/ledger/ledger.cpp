@@ -155,6 +155,7 @@ Result<std::unique_ptr<Ledger>> Ledger::open(const Path& folder, const Outside& 
     }
     SPILE_ASSIGN(ledger, openFolder(folder, outside, projection, vfs));
     SPILE_TRY(checkSchema(ledger->database_));
+    SPILE_TRY(renewSchema(ledger->database_));
     SPILE_TRY(ledger->useDeviceKey());
     SPILE_TRY(ledger->renewProjection());
     SPILE_TRY(ledger->readIdentity());

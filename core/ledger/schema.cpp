@@ -103,8 +103,20 @@ CREATE TABLE handed_out(
     to_device BLOB,
     made_ms INTEGER NOT NULL,
     entries INTEGER NOT NULL,
-    photos INTEGER NOT NULL
+    photos INTEGER NOT NULL,
+    own_seq INTEGER NOT NULL DEFAULT 0
 ) STRICT;
+CREATE INDEX taken_in_from ON taken_in(from_device, n);
+CREATE INDEX handed_out_own ON handed_out(own_seq);
+)sql";
+
+// What version 2 added. A day file that version 1 handed out counts as covering nothing: what it
+// covered was not written down.
+constexpr const char* fromVersion1 = R"sql(
+ALTER TABLE handed_out ADD COLUMN own_seq INTEGER NOT NULL DEFAULT 0;
+CREATE INDEX taken_in_from ON taken_in(from_device, n);
+CREATE INDEX handed_out_own ON handed_out(own_seq);
+PRAGMA user_version=2;
 )sql";
 
 }  // namespace
@@ -129,6 +141,17 @@ Result<void> checkSchema(Database& database)
                     "update Spile");
     }
     return {};
+}
+
+Result<void> renewSchema(Database& database)
+{
+    SPILE_ASSIGN(version, database.integer(0, "PRAGMA user_version"));
+    if (version >= schemaVersion) {
+        return {};
+    }
+    SPILE_ASSIGN(transaction, Transaction::begin(database));
+    SPILE_TRY(database.run(fromVersion1));
+    return transaction.commit();
 }
 
 }  // namespace spile::ledger

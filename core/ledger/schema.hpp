@@ -8,7 +8,7 @@ namespace spile::ledger {
 /// Marks the file as a Spile ledger ("SPIL").
 inline constexpr std::int64_t applicationId = 0x5350494c;
 /// Goes up by one with each migration of the ledger's own tables.
-inline constexpr std::int64_t schemaVersion = 1;
+inline constexpr std::int64_t schemaVersion = 2;
 
 /// Make the tables in a new, empty database.
 [[nodiscard]] Result<void> createSchema(Database& database);
@@ -17,5 +17,8 @@ inline constexpr std::int64_t schemaVersion = 1;
 ///
 /// Errors    Damaged if it is something else; Unsupported if a newer version made it.
 [[nodiscard]] Result<void> checkSchema(Database& database);
+
+/// Bring the tables of an older version up to this one, in one transaction.
+[[nodiscard]] Result<void> renewSchema(Database& database);
 
 }  // namespace spile::ledger

@@ -262,6 +262,19 @@ Result<std::unique_ptr<Ledger>> join(const Path& folder, const Outside& outside,
                 "hand one out without --for");
 }
 
+Result<Membership> membershipOf(Database& database, const DeviceId& device)
+{
+    SPILE_ASSIGN(admitted,
+                 database.integer(0,
+                                  "SELECT 1 FROM entry INDEXED BY entry_device JOIN device_chain "
+                                  "AS author ON author.d = entry.d WHERE entry.kind = 'device' "
+                                  "AND entry.subject = ? AND author.admits = 1 LIMIT 1",
+                                  device));
+    SPILE_ASSIGN(admits,
+                 database.integer(0, "SELECT admits FROM device_chain WHERE device = ?", device));
+    return Membership{admitted == 1, admits == 1};
+}
+
 Result<Admitted> admit(Ledger& ledger, const DeviceId& device, const std::string& name,
                        DeviceRole role)
 {

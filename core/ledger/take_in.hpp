@@ -39,6 +39,15 @@ struct Admitted {
     std::uint64_t linked = 0;  // records of it that had been waiting and count now
 };
 
+/// Whether a device's entries count here, and whether it may admit others.
+struct Membership {
+    bool admitted = false;
+    bool mayAdmit = false;
+};
+/// This device counts its own entries from the start; here it is admitted once its `device` entry
+/// has come.
+[[nodiscard]] Result<Membership> membershipOf(Database& database, const DeviceId& device);
+
 /// Let a device belong to the cellar: append its `device` entry and count what waited for it.
 ///
 /// Errors    Conflict if it is admitted already, or this device may not admit.

@@ -219,7 +219,7 @@ Result<void> History::tasteAs(Device& phone, const InventedBarrel& barrel, std::
                                             : cellar::Direction::Right;
     }
     if (world_.chance_.below(40) == 0) {
-        sheet.faults["papery"] = 3;
+        sheet.faults["wet cardboard"] = 3;
     }
     sheet.liking = world_.scoreOf(barrel, 0, person, day);
     SPILE_ASSIGN(taste, cellar::recordTaste(cellar, sheet));

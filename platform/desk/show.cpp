@@ -19,12 +19,12 @@ constexpr int page = 500;
 Result<std::vector<BarrelRow>> allBarrels(ledger::Database& database)
 {
     std::vector<BarrelRow> all;
-    cellar::AfterCode after;
+    cellar::AfterBarrel after;
     for (bool more = true; more;) {
         SPILE_ASSIGN(rows, cellar::barrels(database, after, page));
         more = rows.size() == page;
         if (more) {
-            after = {rows.back().code, rows.back().barrel};
+            after = cellar::afterBarrel(rows.back());
         }
         std::move(rows.begin(), rows.end(), std::back_inserter(all));
     }

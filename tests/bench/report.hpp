@@ -29,9 +29,9 @@ public:
     {
         const auto start = std::chrono::steady_clock::now();
         work();
-        seconds_.push_back(
-            std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count());
+        addSeconds(std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count());
     }
+    void addSeconds(double seconds) { seconds_.push_back(seconds); }
     [[nodiscard]] double quantile(double q) const
     {
         std::vector<double> sorted = seconds_;

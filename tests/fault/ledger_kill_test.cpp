@@ -4,10 +4,8 @@
 #include "core/cellar/acts/filling.hpp"
 #include "core/cellar/acts/sheet.hpp"
 #include "core/cellar/queries.hpp"
-#include "platform/system/file_key_store.hpp"
-#include "platform/system/system_clock.hpp"
-#include "platform/system/system_random.hpp"
 #include "tests/support/killed_process.hpp"
+#include "tests/support/real_device.hpp"
 #include "tests/support/small_cellar.hpp"
 
 #include <algorithm>
@@ -18,53 +16,13 @@
 namespace spile::cellar {
 
 using support::Acknowledge;
+using support::barrelAndPerson;
+using support::RealDevice;
 using support::runAndKill;
 
 namespace {
 
 constexpr int tapsPerSheet = 6;
-
-// A device on the real disk with real keys and clock, since the child must leave them there.
-struct RealDevice {
-    explicit RealDevice(const Path& folder)
-        : keys(files, folder / "keys"), cellarFolder(folder / "a.cellar")
-    {
-    }
-
-    system::SystemClock clock;
-    system::SystemRandom random;
-    Uuid7Source ids{clock, random};
-    system::DiskFileSystem files;
-    system::FileKeyStore keys;
-    Path cellarFolder;
-
-    Outside outside() { return {clock, files, random, ids, keys}; }
-
-    Result<std::unique_ptr<Cellar>> openOrMake()
-    {
-        auto made = Cellar::create(cellarFolder, outside(), {"Test cellar", "7K2Q", "Desk"});
-        return made ? std::move(made) : Cellar::open(cellarFolder, outside());
-    }
-};
-
-// The barrel that the child works on; made on the first run that gets so far.
-Result<std::pair<SubjectId, SubjectId>> barrelAndPerson(Cellar& cellar)
-{
-    SPILE_ASSIGN(people, named(cellar.database(), "person", {}, 1));
-    SPILE_ASSIGN(rows, barrels(cellar.database(), {}, 1));
-    if (people.empty()) {
-        SPILE_TRY(registerPerson(cellar, "Ada"));
-        return barrelAndPerson(cellar);
-    }
-    if (rows.empty()) {
-        SPILE_TRY(registerBarrel(cellar, {.mark = "Rum 3"}));
-        return barrelAndPerson(cellar);
-    }
-    if (!rows.front().filled) {
-        SPILE_TRY(recordFill(cellar, {.barrel = rows.front().barrel, .volume = litres(190)}));
-    }
-    return std::pair(rows.front().barrel, people.front().subject);
-}
 
 Bytes message(char kind, ByteView id, int tap)
 {
@@ -140,7 +98,7 @@ void expectTaps(Cellar& cellar, const Acknowledged& said)
     const auto open = openSheets(cellar);
     ASSERT_TRUE(open);
     for (const OpenSheet& sheet : *open) {
-        kept[sheet.sheet.hex()] = readSheet(cellar, sheet.sheet)->scores.size();
+        kept[sheet.sheet.hex()] = readSheet(cellar, sheet.sheet)->taste.scores.size();
     }
     const auto rows = barrels(cellar.database(), {}, 1);
     ASSERT_TRUE(rows);

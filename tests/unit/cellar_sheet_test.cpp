@@ -17,7 +17,7 @@ protected:
     support::SmallCellar small = support::fillSmallCellar(*cellar);
     SubjectId sheet = *openSheet(*cellar, small.barrel, small.person);
 
-    NewTaste read() { return *readSheet(*cellar, sheet); }
+    NewTaste read() { return readSheet(*cellar, sheet)->taste; }
     std::int64_t rows(std::string_view sql) { return *cellar->database().integer(-1, sql); }
 };
 
@@ -121,20 +121,20 @@ TEST_F(Sheet, LeavesOtherSheetsAlone)
     ASSERT_TRUE(tapScore(*cellar, sheet, "oak", 7));
     ASSERT_TRUE(tapScore(*cellar, other, "oak", 2));
     ASSERT_TRUE(undoTap(*cellar, sheet));
-    EXPECT_EQ(readSheet(*cellar, other)->scores.at("oak"), 2);
+    EXPECT_EQ(readSheet(*cellar, other)->taste.scores.at("oak"), 2);
     ASSERT_TRUE(closeSheet(*cellar, sheet));
     const auto open = openSheets(*cellar);
     ASSERT_EQ(open->size(), 1U);
     EXPECT_EQ(open->front().person, kim);
-    EXPECT_EQ(readSheet(*cellar, other)->scores.at("oak"), 2);
+    EXPECT_EQ(readSheet(*cellar, other)->taste.scores.at("oak"), 2);
 }
 
 TEST_F(Sheet, KeepsTheFlightAndTheGlass)
 {
     const SubjectId flight = *beginFlight(*cellar, "Monday", {small.barrel});
     const SubjectId poured = *openSheet(*cellar, small.barrel, small.person, flight, 1);
-    EXPECT_EQ(readSheet(*cellar, poured)->flight, flight);
-    EXPECT_EQ(readSheet(*cellar, poured)->glass, 1);
+    EXPECT_EQ(readSheet(*cellar, poured)->taste.flight, flight);
+    EXPECT_EQ(readSheet(*cellar, poured)->taste.glass, 1);
     EXPECT_TRUE(closeSheet(*cellar, poured));
 }
 

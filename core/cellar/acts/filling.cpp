@@ -1,7 +1,8 @@
 #include "core/cellar/acts/filling.hpp"
 
+#include "core/cellar/vocabulary.hpp"
+
 #include <algorithm>
-#include <array>
 
 namespace spile::cellar {
 
@@ -85,8 +86,7 @@ Result<EntryId> recordMove(Cellar& cellar, const SubjectId& barrel, const Subjec
 
 Result<EntryId> recordVerdict(Cellar& cellar, const NewVerdict& verdict)
 {
-    static constexpr std::array<std::string_view, 6> words = {"hold", "ready", "top up",
-                                                              "move", "blend", "destroy"};
+    const Words words = verdicts();
     SPILE_TRY(needFilled(cellar, verdict.barrel));
     SPILE_TRY(needPerson(cellar, verdict.circumstance));
     if (std::find(words.begin(), words.end(), verdict.verdict) == words.end()) {

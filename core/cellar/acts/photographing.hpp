@@ -19,6 +19,12 @@ struct RecordedPhoto {
     ledger::PhotoRef photo;
 };
 
+/// Make the entry of a photo that is stored; recordPhoto() and closeSheet() record it.
+[[nodiscard]] Result<ledger::NewEntry> photoEntry(const SubjectId& barrel,
+                                                  const ledger::PhotoRef& photo,
+                                                  const std::string& purpose,
+                                                  const Circumstance& circumstance);
+
 /// Store a photo without the location and other metadata in it, then its entry: the entry is only
 /// there if the photo is durable.
 ///

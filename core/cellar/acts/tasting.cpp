@@ -73,12 +73,14 @@ Result<EntryId> recordTaste(Cellar& cellar, const NewTaste& taste)
     return recordOne(cellar, tasteEntry(taste));
 }
 
-Result<EntryId> recordReading(Cellar& cellar, const NewReading& reading)
+bool isMeasured(const NewReading& reading)
 {
-    SPILE_TRY(needSubject(cellar, "barrel", reading.barrel));
-    SPILE_TRY(needPerson(cellar, reading.circumstance));
-    if (!reading.specificGravity && !reading.ph && !reading.temperature &&
-        !reading.alcoholByVolume) {
+    return reading.specificGravity || reading.ph || reading.temperature || reading.alcoholByVolume;
+}
+
+Result<ledger::NewEntry> readingEntry(const NewReading& reading)
+{
+    if (!isMeasured(reading)) {
         return fail(ErrorCode::Malformed, "reading", "nothing",
                     "gravity, pH, temperature or strength");
     }
@@ -89,8 +91,21 @@ Result<EntryId> recordReading(Cellar& cellar, const NewReading& reading)
     SPILE_TRY(fields.setScaled(
         Field::TempMc,
         reading.temperature ? std::optional(inCelsius(*reading.temperature)) : std::nullopt, 1e3));
-    return recordOne(
-        cellar, newEntry("reading", reading.barrel, std::move(fields), reading.circumstance.at));
+    return newEntry("reading", reading.barrel, std::move(fields), reading.circumstance.at);
+}
+
+Result<EntryId> recordReading(Cellar& cellar, const NewReading& reading)
+{
+    SPILE_TRY(needSubject(cellar, "barrel", reading.barrel));
+    SPILE_TRY(needPerson(cellar, reading.circumstance));
+    return recordOne(cellar, readingEntry(reading));
+}
+
+ledger::Fields directionFields(const std::map<std::string, Direction>& directions)
+{
+    FieldSet fields;
+    fields.set(Field::Directions, rowsOf(directions));
+    return fields.take();
 }
 
 Result<EntryId> recordDirections(Cellar& cellar, const SubjectId& barrel, const EntryId& taste,

@@ -26,7 +26,7 @@ struct NewTaste {
     Circumstance circumstance = {};  // with the taster as person
 };
 
-/// Make the entry of a finished sheet; closeSheet() and tests record it.
+/// Make the entry of a finished sheet; recordTaste() and closeSheet() record it.
 [[nodiscard]] Result<ledger::NewEntry> tasteEntry(const NewTaste& taste);
 [[nodiscard]] Result<EntryId> recordTaste(Cellar& cellar, const NewTaste& taste);
 
@@ -38,12 +38,20 @@ struct NewReading {
     std::optional<double> alcoholByVolume = {};  // as a fraction
     Circumstance circumstance = {};
 };
+/// Whether anything was measured.
+[[nodiscard]] bool isMeasured(const NewReading& reading);
+/// Make the entry of a reading; recordReading() and closeSheet() record it.
+///
+/// Errors    Malformed if nothing was measured; OutOfRange.
+[[nodiscard]] Result<ledger::NewEntry> readingEntry(const NewReading& reading);
 /// Errors    besides those of every act: Malformed if nothing was measured.
 [[nodiscard]] Result<EntryId> recordReading(Cellar& cellar, const NewReading& reading);
 
 /// What the brewer would like of an attribute, as it is now.
 enum class Direction : std::int64_t { TooMuch = -1, Right = 0, More = 1 };
 
+/// Return the fields that say these directions, to record or to amend them.
+[[nodiscard]] ledger::Fields directionFields(const std::map<std::string, Direction>& directions);
 /// Record the directions given after the sheet `taste` was closed.
 [[nodiscard]] Result<EntryId> recordDirections(Cellar& cellar, const SubjectId& barrel,
                                                const EntryId& taste,
