@@ -30,4 +30,5 @@ PaletteTokens {
     firstLine: colours.brass
     secondLine: colours.sky
     thirdLine: colours.chalk
+    beer: "#8a5a2b"
 }

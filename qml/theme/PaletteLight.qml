@@ -32,4 +32,5 @@ PaletteTokens {
     firstLine: colours.ink // brass would have only 2.5:1 to the band
     secondLine: colours.sky
     thirdLine: colours.ash
+    beer: "#8a5a2b"
 }

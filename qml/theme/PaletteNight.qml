@@ -29,4 +29,5 @@ PaletteTokens {
     firstLine: colours.accent
     secondLine: colours.glow
     thirdLine: colours.dimmedGlow
+    beer: "#6e3322"
 }

@@ -35,6 +35,9 @@ QtObject {
     required property color secondLine
     required property color thirdLine
 
+    // Liquid in the head picture whose colour was not measured.
+    required property color beer
+
     // Around a photo whose colour is looked at: grey of 18 % reflectance, in every palette.
     readonly property color photoSurround: "#767676"
 }

@@ -30,6 +30,7 @@ QtObject {
     readonly property font glance: theme.type(theme.typefaces.regular.font, 5 * theme.heldTextScale)
     readonly property font strongGlance: theme.type(theme.typefaces.bold.font, 5 * theme.heldTextScale)
     readonly property font code: theme.type(theme.typefaces.numerals.font, 5 * theme.heldTextScale)
+    readonly property font smallCode: theme.type(theme.typefaces.numerals.font, 3.3 * theme.heldTextScale)
     readonly property font readout: theme.type(theme.typefaces.numerals.font, 9.3 * theme.heldTextScale)
     // Can be read from the barrel as it is, and twice the size would not fit on a phone: it does not scale.
     readonly property font timer: theme.type(theme.typefaces.numerals.font, 15.9)
@@ -43,12 +44,38 @@ QtObject {
 
     readonly property int gap: theme.mm(theme.padSizes.gap)
     readonly property int margin: theme.mm(3)
+    readonly property int padding: theme.mm(2) // between the edge of a thing and what it holds
+    readonly property int tightPadding: theme.mm(0.7) // the same in keys and steppers, which hold one short word
     readonly property int keepOut: theme.mm(3) // above the bar of the system, beside its own inset
     readonly property int focusRing: theme.mm(0.66)
     readonly property int outline: theme.mm(0.33)
     readonly property int corner: theme.mm(1.5)
     readonly property int notchEdge: theme.mm(5) // width of the cut edge that shows a state
+    readonly property int notch: theme.mm(2) // depth of the cut in a pad that is chosen
+    readonly property int keyWidth: theme.mm(9) // the least of a key
+    readonly property int hairline: theme.mm(0.17) // carries no meaning by itself
+    readonly property int chartLine: theme.mm(0.5)
+    readonly property int chartMark: theme.mm(2.2)
+    readonly property int chartHeight: theme.mm(42)
+    readonly property int headPicture: theme.mm(44)
+    readonly property int glyph: theme.mm(5 * Math.min(theme.heldTextScale, 1.4))
     readonly property int lowWindow: theme.mm(125) // lower than this asks for the low pads
+
+    // Columns, in logical pixels as the window has them: from which width on, and how wide.
+    readonly property int twoColumnsFrom: 600
+    readonly property int threeColumnsFrom: 1000
+    readonly property int listColumn: 360
+    readonly property int sheetColumn: 440
+    readonly property int widestContent: 520
+    readonly property bool largeText: theme.heldTextScale >= 1.5 // things that stood side by side stand below one another
+
+    // Durations, in milliseconds.
+    readonly property int lockout: 250 // in which a pad does not fire again, since a wet finger bounces
+    readonly property int hold: 700
+    readonly property int undo: 10000
+    readonly property int blink: 180
+    readonly property int patience: 300 // before it is shown that something is being read
+    readonly property real slowestTap: 10 // seconds; a heavy glove takes more than one
 
     readonly property PadSizes padSizes: theme.pads === Theme.Wet ? theme.wetPads
                                        : theme.pads === Theme.Low ? theme.lowPads
@@ -77,6 +104,12 @@ QtObject {
     }
     function within(value: real, least: real, most: real): real {
         return Math.min(Math.max(value, least), most)
+    }
+    // `face` so much smaller that a word of `wordWidth` pixels fits into `room`; not smaller than can be read.
+    function fitted(face: font, wordWidth: real, room: real): font {
+        const wanted = wordWidth > room ? Math.floor(face.pixelSize * room / wordWidth) : face.pixelSize
+        const size = Math.max(wanted, Math.min(face.pixelSize, theme.mm(2.8)))
+        return Qt.font({ family: face.family, weight: face.weight, pixelSize: size })
     }
     function type(face: font, millimetres: real): font {
         return Qt.font({ family: face.family, weight: face.weight, pixelSize: theme.mm(millimetres) })

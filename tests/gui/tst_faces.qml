@@ -1,0 +1,221 @@
+import QtQuick
+import QtTest
+import Spile.Components
+import Spile.Theme
+
+// What is shown and not pressed.
+Item {
+    id: window
+    width: 390
+    height: 844
+
+    Rectangle {
+        anchors.fill: parent
+        color: Theme.colours.ground0
+    }
+    Component {
+        id: timerOf
+        TimerFace { width: 354 }
+    }
+    Component {
+        id: headOf
+        HeadPicture { width: 200; height: 200; liquid: "red" }
+    }
+    Component {
+        id: edgeOf
+        NotchEdge { width: 30; height: 90 }
+    }
+    Component {
+        id: rowOf
+        ListRow { width: 354; title: "Rum 3" }
+    }
+    Component {
+        id: waitOf
+        WaitRows { width: 354 }
+    }
+    Component {
+        id: undoOf
+        UndoBar { width: 390; text: "Vanilla 7 kept" }
+    }
+    Component {
+        id: bannerOf
+        Banner { width: 354; text: "Vent it first." }
+    }
+    Component {
+        id: barOf
+        PadBar { width: 390; labels: ["Due", "Scan", "Today"]; glyphs: [Glyph.Due, Glyph.Scan, Glyph.Today] }
+    }
+    Component {
+        id: chartOf
+        Chart { width: 354; range: Qt.rect(0, 0, 10, 10) }
+    }
+    SignalSpy { id: spy }
+
+    TestCase {
+        name: "Faces"
+        when: windowShown
+
+        function init() {
+            Theme.unitsPerMm = 6.04
+            Theme.palette = Theme.Dark
+        }
+        function make(component: Component, properties): Item {
+            const item = createTemporaryObject(component, window, properties)
+            verify(item)
+            waitForRendering(item)
+            return item
+        }
+        function watch(item: Item, signal: string) {
+            spy.target = null
+            spy.clear()
+            spy.signalName = signal
+            spy.target = item
+        }
+        function grey(colour: color): real {
+            return 0.2126 * colour.r + 0.7152 * colour.g + 0.0722 * colour.b
+        }
+
+        function test_timer_stands_still_data() {
+            return [{ tag: "minutes", times: ["00:00", "11:11", "17:40", "59:59"] },
+                    { tag: "hours, which do not fit at full size", times: ["10:00:00", "11:11:11", "23:59:59"] }]
+        }
+        function test_timer_stands_still(data) {
+            const face = make(timerOf, {})
+            const time = findChild(face, "time")
+            const widths = data.times.map(text => {
+                face.text = text
+                waitForRendering(face)
+                return time.contentWidth
+            })
+            verify(widths[0] > 200 && widths[0] <= 354, widths[0])
+            compare(widths, new Array(widths.length).fill(widths[0]))
+        }
+
+        function test_head_is_filled_to_the_level_data() {
+            return [{ tag: "0 %", level: 0 }, { tag: "25 %", level: 0.25 }, { tag: "50 %", level: 0.5 }, { tag: "86 %", level: 0.86 },
+                    { tag: "100 %", level: 1 }]
+        }
+        function test_head_is_filled_to_the_level(data) {
+            const head = make(headOf, { level: data.level })
+            const image = grabImage(head)
+            let red = 0
+            for (let y = 0; y < 200; ++y) {
+                const colour = image.pixel(110, y) // beside the seam in the middle
+                red += colour.r > 0.9 && colour.g < 0.1 ? 1 : 0
+            }
+            const inside = 2 * Math.sqrt(92 * 92 - 10 * 10)
+            fuzzyCompare(red, Math.max(0, data.level * 184 - 92 + inside / 2 - (data.level > 0 ? 4 : 0)), data.level > 0.99 || data.level === 0 ? 8 : 5)
+        }
+        function test_head_tells_unknown_from_empty() {
+            const head = make(headOf, { level: -1 })
+            verify(findChild(head, "unknown").visible)
+            verify(!findChild(head, "surface").visible)
+            head.level = 0
+            verify(!findChild(head, "unknown").visible)
+            verify(findChild(head, "surface").visible)
+        }
+        function test_head_shows_the_outlook_where_it_is() {
+            const head = make(headOf, { level: 0.8 })
+            const line = findChild(head, "outlook")
+            verify(!line.visible)
+            head.outlookLevel = 0.5
+            verify(line.visible)
+            fuzzyCompare(line.y + line.height / 2, 100, 1)
+            fuzzyCompare(line.width, 184, 1)
+        }
+
+        function test_edges_differ_in_grey_data() {
+            return [{ tag: "dark", palette: Theme.Dark }, { tag: "light", palette: Theme.Light }, { tag: "night", palette: Theme.Night }]
+        }
+        function test_edges_differ_in_grey(data) {
+            Theme.palette = data.palette
+            const shapes = [0, 1, 2, 3, 4].map(standing => {
+                const image = grabImage(make(edgeOf, { x: 60 * standing, standing: standing }))
+                const cut = []
+                const full = grey(Theme.colours[["resting", "soon", "due", "overdue", "held"][standing]])
+                for (let y = 1; y < 90; y += 2) {
+                    for (let x = 1; x < 30; x += 2) {
+                        cut.push(Math.abs(grey(image.pixel(x, y)) - full) < 0.1)
+                    }
+                }
+                return cut
+            })
+            for (let one = 0; one < 5; ++one) {
+                for (let other = one + 1; other < 5; ++other) {
+                    const differing = shapes[one].filter((full, i) => full !== shapes[other][i]).length
+                    verify(differing > 0.05 * shapes[one].length, one + " and " + other + ": " + differing)
+                }
+            }
+        }
+
+        function test_whole_row_opens() {
+            const row = make(rowOf, { code: "7K2-QFM", firstLine: "Taste", secondLine: "Room 2", standingWord: "Today" })
+            watch(row, "opened")
+            mouseClick(row, 5, 5)
+            compare(spy.count, 1)
+            compare(row.name, "Rum 3, 7K2-QFM, Today, Taste, Room 2")
+        }
+        function test_row_grows_with_its_title() {
+            const row = make(rowOf, {})
+            compare(row.height, Theme.row)
+            row.title = "A mark that takes more than two lines at the size that titles of rows have here"
+            tryVerify(() => row.height > Theme.row)
+        }
+
+        function test_rows_that_wait_come_late() {
+            const rows = make(waitOf, {})
+            verify(!rows.visible)
+            tryCompare(rows, "visible", true)
+            rows.waiting = false
+            verify(!rows.visible)
+        }
+        function test_undo_is_told() {
+            const bar = make(undoOf, { shown: true })
+            watch(bar, "undone")
+            mouseClick(findChild(bar, "undo"))
+            compare(spy.count, 1)
+            bar.shown = false
+            verify(!bar.visible)
+        }
+        function test_banner_acts() {
+            const banner = make(bannerOf, { padText: "Vented" })
+            watch(banner, "acted")
+            mouseClick(findChild(banner, "bannerPad"))
+            compare(spy.count, 1)
+            banner.padText = ""
+            verify(!findChild(banner, "bannerPad").visible)
+        }
+        function test_caution_differs_from_a_note_without_colour() {
+            const low = make(bannerOf, {}).height
+            const caution = make(bannerOf, { kind: Banner.Caution })
+            tryVerify(() => caution.height > low, 1000, "it has a line with its word")
+            const refused = make(bannerOf, { y: 300, kind: Banner.Refused })
+            tryCompare(refused, "height", caution.height)
+            verify(!grabImage(caution).equals(grabImage(refused)))
+        }
+        function test_bar_tells_which() {
+            const bar = make(barOf, { current: 2 })
+            watch(bar, "chosen")
+            verify(findChild(bar, "bar1").act)
+            verify(findChild(bar, "bar2").marked)
+            mouseClick(findChild(bar, "bar0"))
+            compare(spy.signalArguments[0][0], 0)
+        }
+
+        function test_chart_takes_any_points_data() {
+            const many = Array.from({ length: 500 }, (_, i) => Qt.point(i / 50, 5 + 4 * Math.sin(i / 20)))
+            return [{ tag: "none", points: [], drawn: false }, { tag: "one", points: [Qt.point(5, 5)], drawn: true },
+                    { tag: "500", points: many, drawn: true }, { tag: "NaN alone", points: [Qt.point(NaN, NaN)], drawn: false },
+                    { tag: "NaN between", points: [Qt.point(1, 1), Qt.point(2, NaN), Qt.point(3, 3), Qt.point(9, 9)], drawn: true }]
+        }
+        function test_chart_takes_any_points(data) {
+            const empty = grabImage(make(chartOf, {}))
+            const chart = make(chartOf, { y: 400 })
+            for (const course of ["firstLine", "bandLower", "bandUpper", "markers"]) {
+                chart[course] = data.points
+            }
+            waitForRendering(chart)
+            compare(!grabImage(chart).equals(empty), data.drawn)
+        }
+    }
+}
