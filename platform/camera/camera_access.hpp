@@ -1,0 +1,37 @@
+#pragma once
+
+#include <QObject>
+#include <QtQml/qqmlregistration.h>
+
+namespace spile::camera {
+
+/// Whether this app may use the camera. From Qt 6.5 on the app asks; before, phones ask by
+/// themselves when the camera opens, and a refusal is only seen as a camera that fails.
+class CameraAccess : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(bool granted READ isGranted NOTIFY changed FINAL)
+    Q_PROPERTY(bool denied READ isDenied NOTIFY changed FINAL)
+    /// Whether a camera that fails to open was most likely not allowed.
+    Q_PROPERTY(bool failureIsDenial READ isFailureDenial CONSTANT FINAL)
+
+public:
+    using QObject::QObject;
+
+    Q_INVOKABLE void ask();
+
+    [[nodiscard]] bool isGranted() const { return granted_; }
+    [[nodiscard]] bool isDenied() const { return denied_; }
+    [[nodiscard]] bool isFailureDenial() const;
+
+signals:
+    void changed();
+
+private:
+    void answer(bool granted);
+
+    bool granted_ = false;
+    bool denied_ = false;
+};
+
+}  // namespace spile::camera

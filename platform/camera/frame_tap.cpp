@@ -1,0 +1,137 @@
+#include "platform/camera/frame_tap.hpp"
+
+#include "platform/camera/luminance_plane.hpp"
+
+#include <QDir>
+#include <QImage>
+#include <QTemporaryFile>
+#include <QThreadPool>
+#include <mutex>
+#include <utility>
+
+namespace spile::camera {
+
+struct FrameTap::Mailbox {
+    std::mutex mutex;
+    FrameTap* owner = nullptr;  // gone once null
+    QVideoFrame newest;
+    bool posted = false;
+};
+
+namespace {
+
+constexpr int photoQuality = 92;
+
+// Return the file, or nothing if it cannot be made.
+QString keepPicture(const QVideoFrame& frame, const QString& folder)
+{
+    // Qt 6.4 writes past the picture for this one.
+    if (frame.pixelFormat() == QVideoFrameFormat::Format_YUV422P) {
+        return {};
+    }
+    const QImage picture = frame.toImage();
+    QTemporaryFile file(QDir(folder).filePath(QStringLiteral("frame-XXXXXX.jpg")));
+    file.setAutoRemove(false);
+    if (picture.isNull() || !file.open() || !picture.save(&file, "JPG", photoQuality)) {
+        file.remove();
+        return {};
+    }
+    return file.fileName();
+}
+
+}  // namespace
+
+FrameTap::FrameTap(QObject* parent) : QObject(parent), mailbox_(std::make_shared<Mailbox>())
+{
+    mailbox_->owner = this;
+    connect(&reader_, &frames::FrameReader::read, this, &FrameTap::read);
+}
+
+FrameTap::~FrameTap()
+{
+    disconnect(connection_);
+    const std::lock_guard lock(mailbox_->mutex);
+    mailbox_->owner = nullptr;
+}
+
+void FrameTap::setSink(QVideoSink* sink)
+{
+    if (sink == sink_) {
+        return;
+    }
+    disconnect(connection_);
+    sink_ = sink;
+    if (sink_) {
+        // Runs in whatever thread the frame comes in, and may outlive this object by one frame.
+        connection_ = connect(
+            sink_, &QVideoSink::videoFrameChanged, [mailbox = mailbox_](const QVideoFrame& frame) {
+                const std::lock_guard lock(mailbox->mutex);
+                mailbox->newest = frame;
+                if (mailbox->owner != nullptr && !std::exchange(mailbox->posted, true)) {
+                    QMetaObject::invokeMethod(mailbox->owner, &FrameTap::takeNewest,
+                                              Qt::QueuedConnection);
+                }
+            });
+    }
+    restart();
+    emit sinkChanged();
+}
+
+void FrameTap::restart()
+{
+    taken_ = 0;
+    dropped_ = 0;
+    {
+        const std::lock_guard lock(mailbox_->mutex);
+        mailbox_->newest = {};
+    }
+    emit changed();
+}
+
+void FrameTap::takeNewest()
+{
+    QVideoFrame frame;
+    {
+        const std::lock_guard lock(mailbox_->mutex);
+        mailbox_->posted = false;
+        frame = mailbox_->newest;
+    }
+    if (!frame.isValid()) {  // a sink is emptied by such a frame
+        return;
+    }
+    const MappedFrame mapped(frame);
+    const auto& luminance = mapped.luminance();
+    const bool first = luminance ? taken_++ == 0 : dropped_++ == 0;
+    if (luminance) {
+        reader_.offer(*luminance);
+    }
+    if (first) {
+        emit changed();
+    }
+}
+
+void FrameTap::keepFrame(const QString& folder)
+{
+    const std::lock_guard lock(mailbox_->mutex);
+    QThreadPool::globalInstance()->start([mailbox = mailbox_, frame = mailbox_->newest, folder] {
+        const QString file = frame.isValid() ? keepPicture(frame, folder) : QString();
+        const std::lock_guard answering(mailbox->mutex);
+        FrameTap* owner = mailbox->owner;
+        if (owner == nullptr) {
+            QFile::remove(file);
+            return;
+        }
+        QMetaObject::invokeMethod(
+            owner,
+            [owner, file] {
+                if (file.isEmpty()) {
+                    emit owner->photoFailed();
+                } else {
+                    emit owner->photoTaken(file);
+                }
+            },
+            Qt::QueuedConnection);
+    });
+}
+
+}  // namespace spile::camera
