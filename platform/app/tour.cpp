@@ -1,0 +1,218 @@
+#include "platform/app/tour.hpp"
+
+#include <QCoreApplication>
+#include <QElapsedTimer>
+#include <QEventLoop>
+
+namespace spile::app {
+
+namespace {
+
+using viewmodels::AppViewModel;
+using viewmodels::ComparingViewModel;
+using viewmodels::Navigator;
+using viewmodels::RecordViewModel;
+using viewmodels::TastingViewModel;
+
+constexpr int longestWaitMs = 20'000;
+
+// Lets things happen until `done`, which is looked at again and again.
+bool waitFor(const std::function<bool()>& done)
+{
+    QElapsedTimer timer;
+    timer.start();
+    while (!done()) {
+        if (timer.elapsed() > longestWaitMs) {
+            return false;
+        }
+        QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
+    }
+    return true;
+}
+
+}  // namespace
+
+// The writer has answered all, and two frames have been drawn since.
+void Tour::settle()
+{
+    waitFor([this] { return !app_.workers().isBusy(); });
+    for (int frame = 0; frame < 2; ++frame) {
+        bool drawn = false;
+        const auto connection = QObject::connect(
+            &window_, &QQuickWindow::frameSwapped, &window_, [&] { drawn = true; },
+            Qt::QueuedConnection);
+        window_.update();
+        waitFor([&] { return drawn && !app_.workers().isBusy(); });
+        QObject::disconnect(connection);
+    }
+}
+
+bool Tour::begin(const Visit& visit)
+{
+    waitFor([this] { return app_.stage() != AppViewModel::Opening; });
+    if (app_.stage() == AppViewModel::FirstRun) {
+        settle();
+        if (!visit(QStringLiteral("first-run"))) {
+            return false;
+        }
+        app_.beginWithBarrel();
+        waitFor([this] { return app_.stage() != AppViewModel::FirstRun; });
+    }
+    settle();
+    if (app_.stage() != AppViewModel::Ready) {
+        return false;
+    }
+    if (!app_.people()->who()) {
+        app_.people()->setNewName(QStringLiteral("Ada"));
+        app_.people()->add();
+        settle();
+    }
+    return true;
+}
+
+bool Tour::run(const Visit& visit)
+{
+    if (!begin(visit)) {
+        return false;
+    }
+    for (const Scene& scene : scenes()) {
+        scene.go();
+        settle();
+        if (!visit(scene.name)) {
+            return false;
+        }
+    }
+    return true;
+}
+
+void Tour::showBarrel()
+{
+    app_.navigator()->go(Navigator::Due);
+    settle();
+    const auto* row = app_.due()->barrels()->rowAt(0);
+    app_.openBarrel(row != nullptr ? row->id : app_.registering()->barrelId());
+    settle();
+}
+
+void Tour::goOnUntil(TastingViewModel::StepKind kind)
+{
+    TastingViewModel& sheet = *app_.tasting();
+    while (sheet.step() != kind && !sheet.isLast()) {
+        sheet.next();
+        settle();
+    }
+}
+
+std::vector<Tour::Scene> Tour::scenes()
+{
+    std::vector<Scene> all;
+    for (auto part : {registering(), tasting(), recording(), exchanging()}) {
+        std::move(part.begin(), part.end(), std::back_inserter(all));
+    }
+    return all;
+}
+
+std::vector<Tour::Scene> Tour::registering()
+{
+    auto& form = *app_.registering();
+    return {{QStringLiteral("people"), [this] { app_.navigator()->open(Navigator::People); }},
+            {QStringLiteral("register"),
+             [this] {
+                 app_.navigator()->go(Navigator::Due);
+                 app_.registerBarrel();
+             }},
+            {QStringLiteral("register-full"),
+             [&form] {
+                 form.setMark(QStringLiteral("Rum 99"));
+                 form.setSpirit(2);
+                 form.setSize(4);
+                 form.setFull(true);
+                 form.stepSince(-8);
+                 form.setNewBeer(QStringLiteral("Night Ferry"));
+             }},
+            {QStringLiteral("registered"), [&form] { form.record(); }},
+            {QStringLiteral("due"), [this] { app_.navigator()->go(Navigator::Due); }},
+            {QStringLiteral("barrels"), [this] { app_.allBarrels(); }},
+            {QStringLiteral("barrel"), [this] { showBarrel(); }}};
+}
+
+std::vector<Tour::Scene> Tour::tasting()
+{
+    TastingViewModel& sheet = *app_.tasting();
+    return {{QStringLiteral("draw"), [this] { app_.draw(); }},
+            {QStringLiteral("taste"), [this] { app_.drawing()->record(); }},
+            {QStringLiteral("taste-scored"), [&sheet] { sheet.choose(7); }},
+            {QStringLiteral("was-here"),
+             [this] {
+                 app_.openSheets()->refresh();
+                 app_.navigator()->open(Navigator::WasHere);
+             }},
+            {QStringLiteral("barrel-hidden"), [this] { showBarrel(); }},
+            {QStringLiteral("taste-liking"),
+             [this, &sheet] {
+                 app_.doNext();
+                 settle();
+                 for (int score = 3; sheet.step() == TastingViewModel::Attribute; ++score) {
+                     sheet.choose(1 + score % 9);
+                     settle();
+                     sheet.next();
+                     settle();
+                 }
+                 sheet.choose(6);
+             }},
+            {QStringLiteral("taste-faults"),
+             [this, &sheet] {
+                 goOnUntil(TastingViewModel::Faults);
+                 sheet.tapFault(1);
+             }},
+            {QStringLiteral("taste-readings"),
+             [this, &sheet] {
+                 goOnUntil(TastingViewModel::Readings);
+                 sheet.stepReading(TastingViewModel::Gravity, 1);
+             }},
+            {QStringLiteral("taste-note"),
+             [this, &sheet] {
+                 goOnUntil(TastingViewModel::Note);
+                 sheet.tapNoteChip(0);
+             }},
+            {QStringLiteral("taste-close"), [this] { goOnUntil(TastingViewModel::Close); }},
+            {QStringLiteral("photo"), [this] { app_.photographForSheet(); }},
+            {QStringLiteral("compare"),
+             [this, &sheet] {
+                 app_.goBack();
+                 settle();
+                 sheet.close();
+                 settle();
+                 app_.comparing()->say(0, ComparingViewModel::More);
+             }},
+            {QStringLiteral("barrel-tasted"), [this] { app_.goBack(); }}};
+}
+
+std::vector<Tour::Scene> Tour::recording()
+{
+    const auto record = [this](RecordViewModel::Kind kind) {
+        return [this, kind] {
+            showBarrel();
+            app_.openRecord(kind);
+        };
+    };
+    return {{QStringLiteral("record-gauge"), record(RecordViewModel::Gauge)},
+            {QStringLiteral("record-check"), record(RecordViewModel::Check)},
+            {QStringLiteral("record-verdict"), record(RecordViewModel::Verdict)},
+            {QStringLiteral("record-move"), record(RecordViewModel::Move)},
+            {QStringLiteral("record-empty"), record(RecordViewModel::Empty)},
+            {QStringLiteral("record-fill"), record(RecordViewModel::Fill)}};
+}
+
+std::vector<Tour::Scene> Tour::exchanging()
+{
+    return {{QStringLiteral("today"), [this] { app_.navigator()->go(Navigator::Today); }},
+            {QStringLiteral("day-file"), [this] { app_.openDayFile(); }},
+            {QStringLiteral("day-file-written"), [this] { app_.dayFile()->write(); }},
+            {QStringLiteral("take-in"), [this] { app_.openTakeIn(); }},
+            {QStringLiteral("settings"), [this] { app_.navigator()->open(Navigator::Settings); }},
+            {QStringLiteral("handbook"), [this] { app_.navigator()->open(Navigator::Handbook); }},
+            {QStringLiteral("scan"), [this] { app_.navigator()->go(Navigator::Scan); }}};
+}
+
+}  // namespace spile::app

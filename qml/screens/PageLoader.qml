@@ -1,0 +1,28 @@
+import QtQuick
+import Spile.ViewModels
+
+// The page that the navigator names. Each page's file is read when it is first shown, so that a start reads one.
+Loader {
+    id: loader
+
+    required property AppViewModel app
+    required property int page
+    property url standIn
+    // In the order of Navigator.Page.
+    readonly property list<string> files: ["DuePage.qml", "ScanPage.qml", "TodayPage.qml", "BarrelsPage.qml",
+        "BarrelPage.qml", "RegisterPage.qml", "PeoplePage.qml", "DrawPage.qml", "TastePage.qml", "ComparePage.qml",
+        "PhotoPage.qml", "RecordPage.qml", "DayFilePage.qml", "TakeInPage.qml", "SettingsPage.qml",
+        "WasHerePage.qml", "HandbookPage.qml"]
+
+    focus: true
+    onPageChanged: loader.show()
+    onActiveChanged: loader.show()
+    Component.onCompleted: loader.show()
+
+    function show() {
+        if (loader.active) {
+            loader.setSource(loader.files[loader.page], loader.page === Navigator.Scan || loader.page === Navigator.Photo
+                             ? { app: loader.app, standIn: loader.standIn } : { app: loader.app })
+        }
+    }
+}

@@ -1,0 +1,61 @@
+import QtQuick
+import Spile.Components
+import Spile.Theme
+import Spile.ViewModels
+
+// What was read: a barrel, large enough to be compared with the chalk on the head, or why it leads nowhere.
+Column {
+    id: hit
+
+    required property ScanViewModel viewModel
+
+    spacing: Theme.gap
+
+    Words {
+        objectName: "hitName"
+        width: parent.width
+        visible: hit.viewModel.state === ScanViewModel.Found
+        text: hit.viewModel.name
+        font: Theme.readout
+        horizontalAlignment: Text.AlignHCenter
+        Accessible.role: Accessible.AlertMessage
+        Accessible.name: qsTr("%1, code %2").arg(hit.viewModel.name).arg(hit.viewModel.code)
+    }
+    Words {
+        objectName: "hitCode"
+        width: parent.width
+        visible: hit.viewModel.code.length > 0
+        text: hit.viewModel.code
+        font: Theme.code
+        horizontalAlignment: Text.AlignHCenter
+        Accessible.role: Accessible.StaticText
+        Accessible.name: text
+    }
+    Banner {
+        objectName: "message"
+        width: parent.width
+        visible: hit.viewModel.message.length > 0
+        kind: hit.viewModel.state === ScanViewModel.WrongBarrel ? Banner.Refused : Banner.Note
+        text: hit.viewModel.message
+    }
+    BarrelSuggestions {
+        width: parent.width
+        visible: hit.viewModel.state === ScanViewModel.Several
+        viewModel: hit.viewModel
+    }
+    Pad {
+        objectName: "registerThis"
+        width: parent.width
+        visible: hit.viewModel.state === ScanViewModel.Unknown
+        act: true
+        text: qsTr("Register a barrel with this code")
+        onFired: hit.viewModel.registerUnknown()
+    }
+    Pad {
+        objectName: "again"
+        width: parent.width
+        glyph: Glyph.Scan
+        text: hit.viewModel.state === ScanViewModel.Found ? qsTr("Not this one") : qsTr("Look again")
+        onFired: hit.viewModel.again()
+    }
+}

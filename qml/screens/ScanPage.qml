@@ -1,0 +1,146 @@
+import QtQuick
+import Spile.Components
+import Spile.Screens
+import Spile.Theme
+import Spile.ViewModels
+
+// Which barrel is this? The camera looks for a label; the code can be typed, the barrel chosen or registered instead.
+Page {
+    id: page
+
+    required property AppViewModel app
+    property ScanViewModel viewModel: page.app.scan
+    // A film, picture or folder in the camera's place; empty: the camera.
+    property url standIn
+    property alias cameraFile: finder.cameraFile
+    property bool typing: false
+
+    signal listWanted()
+    signal registerWanted()
+
+    readonly property bool looking: page.viewModel.state === ScanViewModel.Looking
+    readonly property bool found: page.viewModel.state === ScanViewModel.Found
+    readonly property real below: (hints.visible ? hints.height + Theme.gap : 0) + (hit.visible ? hit.height + Theme.gap : 0)
+    readonly property bool waysShown: page.typing || page.viewModel.showOtherWays || finder.problem.length > 0
+
+    readonly property int padColumns: Theme.largeText ? 1 : 2
+    readonly property real padWidth: (ways.width - (page.padColumns - 1) * Theme.gap) / page.padColumns
+
+    title: page.typing ? qsTr("Type the code") : qsTr("Scan a label")
+    backShown: page.typing
+    onBackPressed: page.useCamera()
+    onListWanted: page.app.allBarrels()
+    onRegisterWanted: page.app.registerBarrel()
+    // From the top: what comes later pushes nothing away from under a finger.
+    footer: [
+        Pad {
+            objectName: "register"
+            width: parent.width
+            visible: page.waysShown
+            text: qsTr("Register a new barrel")
+            onFired: page.registerWanted()
+        },
+        Grid {
+            id: aids
+            width: parent.width
+            columns: page.padColumns
+            spacing: Theme.gap
+            visible: !page.typing && (finder.torchPossible || finder.zoomPossible)
+
+            Pad {
+                objectName: "torch"
+                width: page.padWidth
+                leastHeight: Theme.mm(18)
+                visible: finder.torchPossible
+                glyph: Glyph.Torch
+                text: qsTr("Torch")
+                checkable: true
+                chosen: finder.torchOn
+                onFired: finder.torchOn = !finder.torchOn
+            }
+            Pad {
+                objectName: "closer"
+                width: page.padWidth
+                leastHeight: Theme.mm(18)
+                visible: finder.zoomPossible
+                glyph: Glyph.Search
+                text: qsTr("Closer")
+                checkable: true
+                chosen: finder.zoomedIn
+                onFired: finder.zoomedIn = !finder.zoomedIn
+            }
+        },
+        Grid {
+            id: ways
+            width: parent.width
+            columns: page.padColumns
+            spacing: Theme.gap
+
+            Pad {
+                objectName: page.typing ? "camera" : "type"
+                width: page.padWidth
+                height: Math.max(implicitHeight, list.implicitHeight)
+                glyph: page.typing ? Glyph.Scan : Glyph.None
+                text: page.typing ? qsTr("Use the camera") : qsTr("Type the code")
+                onFired: page.typing ? page.useCamera() : page.useKeys()
+            }
+            Pad {
+                id: list
+                objectName: "fromList"
+                width: page.padWidth
+                text: qsTr("Choose from the list")
+                onFired: page.listWanted()
+            }
+        }
+    ]
+
+    CameraProblem {
+        objectName: "problem"
+        width: parent.width
+        visible: problem.length > 0 && !page.typing
+        problem: finder.problem
+        otherWays: qsTr("Type the code from the label, or choose the barrel from the list.")
+    }
+    Viewfinder {
+        id: finder
+        objectName: "finder"
+        width: parent.width
+        height: Math.max(Theme.mm(40), Math.min(width * 1.2, page.room - page.below))
+        visible: !page.typing && !page.found && finder.problem.length === 0
+        active: page.visible && !page.typing && !page.found
+        standIn: page.standIn
+        onCodeRead: (text, format) => page.viewModel.offer(text, format)
+    }
+    Words {
+        id: hints
+        objectName: "hints"
+        width: parent.width
+        visible: finder.visible && page.looking && page.viewModel.showOtherWays
+        text: qsTr("Not read yet. Go closer, give it light, wipe the label.")
+        font: Theme.strongBody
+        Accessible.role: Accessible.AlertMessage
+        Accessible.name: text
+    }
+    ScanHit {
+        id: hit
+        objectName: "hit"
+        width: parent.width
+        visible: !page.looking
+        viewModel: page.viewModel
+    }
+    TypedCode {
+        objectName: "typing"
+        width: parent.width
+        visible: page.typing && page.looking
+        viewModel: page.viewModel
+    }
+
+    function useKeys() {
+        page.typing = true
+        page.viewModel.again()
+    }
+    function useCamera() {
+        page.typing = false
+        page.viewModel.again()
+    }
+}

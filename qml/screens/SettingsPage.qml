@@ -1,0 +1,71 @@
+import QtQuick
+import Spile.Components
+import Spile.Screens
+import Spile.Theme
+import Spile.ViewModels
+
+// How this device shows things, and whose cellar it belongs to.
+Page {
+    id: page
+
+    required property AppViewModel app
+    readonly property Settings viewModel: page.app.settings
+
+    title: qsTr("Settings")
+    subtitle: page.app.joining.cellarName
+    backShown: true
+    onBackPressed: page.app.goBack()
+
+    SectionTitle { width: parent.width; text: qsTr("Light") }
+    Chips {
+        objectName: "palettes"
+        width: parent.width
+        words: [qsTr("Dark"), qsTr("Light"), qsTr("Night, red")]
+        choice: page.viewModel.palette
+        onToggled: index => page.viewModel.palette = index
+    }
+    Stepper {
+        objectName: "textSize"
+        width: parent.width
+        label: qsTr("Size of text")
+        readout: page.viewModel.textPercent
+        unit: "%"
+        smallStep: "10"
+        bigStep: "100"
+        onStepped: count => page.viewModel.stepText(count)
+    }
+    SectionTitle { width: parent.width; text: qsTr("Units") }
+    Chips {
+        objectName: "units"
+        width: parent.width
+        words: [qsTr("Litres, °C"), qsTr("US gallons, °F")]
+        choice: page.viewModel.usUnits ? 1 : 0
+        onToggled: index => page.viewModel.usUnits = index === 1
+    }
+    SectionTitle { width: parent.width; text: qsTr("Which hand holds the phone?") }
+    Chips {
+        objectName: "hand"
+        width: parent.width
+        words: [qsTr("Right"), qsTr("Left")]
+        choice: page.viewModel.leftHanded ? 1 : 0
+        onToggled: index => page.viewModel.leftHanded = index === 1
+    }
+    SectionTitle { width: parent.width; text: qsTr("Language") }
+    Chips {
+        objectName: "languages"
+        width: parent.width
+        words: page.viewModel.languages
+        choice: page.viewModel.languageIndex
+        onToggled: index => page.viewModel.languageIndex = index
+    }
+    SettingsDevices {
+        width: parent.width
+        viewModel: page.app.joining
+    }
+    Pad {
+        objectName: "handbook"
+        width: parent.width
+        text: qsTr("Handbook")
+        onFired: page.app.navigator.open(Navigator.Handbook)
+    }
+}

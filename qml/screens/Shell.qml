@@ -1,0 +1,109 @@
+import QtQuick
+import Spile.Components
+import Spile.Screens
+import Spile.Theme
+import Spile.ViewModels
+
+// Everything in the window: one page on a phone; list, page and history side by side where there is room.
+FocusScope {
+    id: shell
+
+    required property AppViewModel app
+    // A picture, folder or video in the camera's place; empty: the camera.
+    property url standIn
+    readonly property bool ready: shell.app.stage === AppViewModel.Ready
+    readonly property bool twoColumns: shell.ready && shell.width >= Theme.twoColumnsFrom
+    readonly property bool threeColumns: shell.ready && shell.width >= Theme.threeColumnsFrom
+    readonly property Navigator navigator: shell.app.navigator
+
+    LayoutMirroring.childrenInherit: true
+
+    Binding { target: Theme; property: "palette"; value: shell.app.settings.palette }
+    Binding { target: Theme; property: "textScale"; value: shell.app.settings.textScale }
+    Binding { target: Theme; property: "pads"; value: shell.padsFor(shell.TouchJudge.wet, shell.height, shell.threeColumns) }
+
+    Shortcut {
+        sequences: ["Back", "Escape", StandardKey.Back]
+        enabled: shell.navigator.canGoBack // else the system may leave the app
+        onActivated: shell.app.goBack()
+    }
+    Rectangle {
+        anchors.fill: parent
+        color: Theme.colours.ground0
+    }
+    PageLoader {
+        id: list
+        objectName: "list"
+        width: Theme.listColumn
+        anchors { left: parent.left; top: parent.top; bottom: notice.top }
+        app: shell.app
+        standIn: shell.standIn
+        active: shell.twoColumns
+        page: shell.navigator.listPage
+    }
+    PageLoader {
+        id: main
+        objectName: "main"
+        anchors {
+            left: shell.twoColumns ? list.right : parent.left
+            right: shell.threeColumns ? history.left : parent.right
+            top: parent.top
+            bottom: notice.top
+        }
+        app: shell.app
+        standIn: shell.standIn
+        active: shell.ready && (!shell.twoColumns || shell.navigator.detailShown)
+        page: shell.navigator.page
+    }
+    EmptyNote {
+        anchors.centerIn: main
+        width: main.width - 4 * Theme.margin
+        visible: shell.twoColumns && !shell.navigator.detailShown
+        text: shell.navigator.root === Navigator.Today ? qsTr("Choose what to do on the left.")
+                                                       : qsTr("Choose a barrel on the left, or scan one.")
+    }
+    HistoryColumn {
+        id: history
+        objectName: "history"
+        width: shell.threeColumns ? (shell.width - Theme.listColumn) * 0.45 : 0
+        anchors { right: parent.right; top: parent.top; bottom: notice.top }
+        visible: shell.threeColumns
+        viewModel: shell.app.barrel
+    }
+    Loader {
+        anchors { left: parent.left; right: parent.right; top: parent.top; bottom: notice.top }
+        active: !shell.ready
+        sourceComponent: shell.app.stage === AppViewModel.FirstRun ? firstRun
+                       : shell.app.stage === AppViewModel.Broken ? broken : null
+    }
+    Component {
+        id: firstRun
+        FirstRunPage { app: shell.app }
+    }
+    Component {
+        id: broken
+        BrokenPage { app: shell.app }
+    }
+    NoticeBar {
+        id: notice
+        objectName: "notice"
+        anchors { left: parent.left; right: parent.right; bottom: bar.top }
+        notice: shell.app.notice
+    }
+    PadBar {
+        id: bar
+        objectName: "bar"
+        anchors { left: parent.left; right: shell.twoColumns ? undefined : parent.right; bottom: parent.bottom }
+        width: shell.twoColumns ? Theme.listColumn : parent.width
+        height: visible ? implicitHeight : 0
+        visible: shell.ready && (shell.twoColumns || !shell.navigator.canGoBack)
+        labels: [qsTr("Due"), qsTr("Scan"), qsTr("Today")]
+        glyphs: [Glyph.Due, Glyph.Scan, Glyph.Today]
+        current: shell.navigator.root
+        onChosen: index => shell.navigator.go(index)
+    }
+
+    function padsFor(wet: bool, height: real, desk: bool): int {
+        return wet ? Theme.Wet : desk ? Theme.Desk : height < Theme.lowWindow ? Theme.Low : Theme.Usual
+    }
+}

@@ -1,0 +1,63 @@
+import QtQuick
+import Spile.Components
+import Spile.Theme
+import Spile.ViewModels
+
+// What can be done at day's end, above the list of what was recorded.
+Column {
+    id: pads
+
+    required property AppViewModel app
+
+    spacing: Theme.gap
+
+    Pad {
+        objectName: "openSheets"
+        width: parent.width
+        visible: pads.app.openSheets.count > 0
+        act: true
+        text: qsTr("%n open sheet(s)", "", pads.app.openSheets.count)
+        hint: qsTr("Go on where you were")
+        onFired: pads.app.navigator.open(Navigator.WasHere)
+    }
+    Pad {
+        objectName: "dayFile"
+        width: parent.width
+        text: qsTr("Day file")
+        hint: pads.app.dayFile.loaded ? pads.app.dayFile.shortText : ""
+        onFired: pads.app.openDayFile()
+    }
+    Row {
+        width: parent.width
+        spacing: Theme.gap
+
+        Pad {
+            objectName: "takeIn"
+            width: (parent.width - Theme.gap) / 2
+            small: true
+            text: qsTr("Take in")
+            name: qsTr("Take in a day file")
+            onFired: pads.app.openTakeIn()
+        }
+        Pad {
+            objectName: "settings"
+            width: (parent.width - Theme.gap) / 2
+            small: true
+            text: qsTr("Settings")
+            onFired: pads.app.navigator.open(Navigator.Settings)
+        }
+    }
+    SectionTitle {
+        width: parent.width
+        text: qsTr("What you did on this phone")
+    }
+    WaitRows {
+        width: parent.width
+        waiting: !pads.app.today.loaded
+    }
+    EmptyNote {
+        width: parent.width
+        visible: pads.app.today.empty
+        text: qsTr("Nothing has been recorded on this phone yet.")
+    }
+}

@@ -1,0 +1,347 @@
+#include "qml/viewmodels/app_view_model.hpp"
+
+#include "qml/viewmodels/error_text.hpp"
+
+#include <QDir>
+#include <QFile>
+
+namespace spile::viewmodels {
+
+AppViewModel::AppViewModel(const Outside& outside, FilePlaces& places, Start start, QObject* parent)
+    : QObject(parent),
+      start_(std::move(start)),
+      formats_(outside.clock),
+      settings_(start_.settingsFile, formats_),
+      context_{workers_, outside, formats_, notice_, settings_},
+      interruption_(outside.clock),
+      people_(context_),
+      due_(context_),
+      barrels_(context_),
+      barrel_(context_),
+      registering_(context_),
+      drawing_(context_, people_),
+      tasting_(context_, people_),
+      comparing_(context_),
+      record_(context_, people_),
+      scan_(context_),
+      photo_(context_, places),
+      today_(context_),
+      openSheets_(context_),
+      dayFile_(context_, places),
+      takeIn_(context_, places),
+      joining_(context_),
+      newCellarName_(tr("Our cellar"))
+{
+    connectPages();
+}
+
+AppViewModel::~AppViewModel() = default;
+
+void AppViewModel::connectPages()
+{
+    connect(&navigator_, &Navigator::changed, this, &AppViewModel::pageChanged);
+    connect(&people_, &PeopleViewModel::chosen, this, [this] {
+        if (navigator_.page() == Navigator::People) {
+            navigator_.back();
+        }
+    });
+    connect(&drawing_, &DrawingViewModel::drawn, this, [this] { tasting_.begin(barrel_.row()); });
+    connect(&tasting_, &TastingViewModel::opened, this, [this] {
+        barrel_.show(tasting_.barrel());
+        if (navigator_.page() == Navigator::Draw || navigator_.page() == Navigator::WasHere) {
+            navigator_.replace(Navigator::Taste);
+        } else {
+            navigator_.open(Navigator::Taste);
+        }
+    });
+    connect(&tasting_, &TastingViewModel::closed, this,
+            [this](const QString& barrel, const QString& taste) {
+                comparing_.show(idOf<SubjectId>(barrel), idOf<EntryId>(taste));
+                barrel_.refresh();
+                navigator_.replace(Navigator::Compare);
+                notice_.tell(tr("The sheet is closed: kept."));
+            });
+    connect(&tasting_, &TastingViewModel::discarded, this, [this] {
+        barrel_.refresh();
+        navigator_.back();
+    });
+    connect(&record_, &RecordViewModel::recorded, this, [this] { navigator_.back(); });
+    connect(&scan_, &ScanViewModel::found, this, &AppViewModel::openBarrel);
+    connect(&scan_, &ScanViewModel::unknownCode, this, &AppViewModel::registerBarrel);
+    connect(&photo_, &PhotoViewModel::keptOnSheet, &tasting_, &TastingViewModel::photoKept);
+    connect(&openSheets_, &OpenSheetsViewModel::chosen, &tasting_, &TastingViewModel::resume);
+    connect(&takeIn_, &TakeInViewModel::joinWanted, this, &AppViewModel::join);
+}
+
+void AppViewModel::pageChanged()
+{
+    notice_.clear();
+    switch (navigator_.page()) {
+        case Navigator::Due:
+            due_.refresh();
+            break;
+        case Navigator::AllBarrels:
+            barrels_.refresh();
+            break;
+        case Navigator::Today:
+            today_.refresh();
+            openSheets_.refresh();
+            dayFile_.refresh();
+            break;
+        case Navigator::DayFile:
+            dayFile_.begin();
+            break;
+        case Navigator::TakeIn:
+            takeIn_.begin();
+            break;
+        case Navigator::Settings:
+            joining_.refresh();
+            break;
+        case Navigator::Scan:
+            scan_.begin();
+            break;
+        default:
+            break;
+    }
+}
+
+void AppViewModel::setStage(Stage stage, const QString& problem)
+{
+    stage_ = stage;
+    problem_ = problem;
+    emit stageChanged();
+}
+
+void AppViewModel::setNewCellarName(const QString& name)
+{
+    if (name != newCellarName_) {
+        newCellarName_ = name;
+        emit stageChanged();
+    }
+}
+
+void AppViewModel::openWith(std::function<Workers::Opened()> opener, std::function<void()> then)
+{
+    workers_.open(this, std::move(opener), [this, then = std::move(then)](Result<void> opened) {
+        makingCellar_ = false;
+        if (!opened) {
+            takeIn_.joined(textOf(opened.error()));
+            setStage(stage_ == FirstRun ? FirstRun : Broken, textOf(opened.error()));
+            return;
+        }
+        takeIn_.joined({});
+        takeIn_.setJoins(false);
+        ready();
+        then();
+    });
+}
+
+void AppViewModel::start()
+{
+    const ledger::CellarFolder cellar{start_.cellarFolder};
+    if (!context_.outside.files.exists(cellar.database())) {
+        takeIn_.setJoins(true);
+        setStage(FirstRun);
+        return;
+    }
+    setStage(Opening);
+    openWith([folder = start_.cellarFolder,
+              outside = context_.outside] { return cellar::Cellar::open(folder, outside); },
+             [this] { showOpenSheets(); });
+}
+
+void AppViewModel::ready()
+{
+    people_.refresh();
+    due_.refresh();
+    setStage(Ready);
+}
+
+// After a start, what was not finished comes first.
+void AppViewModel::showOpenSheets()
+{
+    askedAboutSheets_ = false;
+    connect(&openSheets_, &OpenSheetsViewModel::read, this, [this] {
+        if (!std::exchange(askedAboutSheets_, true) && openSheets_.count() > 0) {
+            openSheets_.setInterruption(
+                tr("The app was ended while a sheet was open. All that "
+                   "was tapped is on it."));
+            navigator_.open(Navigator::WasHere);
+        }
+    });
+    openSheets_.refresh();
+}
+
+void AppViewModel::beginWithBarrel()
+{
+    if (stage_ != FirstRun || std::exchange(makingCellar_, true)) {
+        return;
+    }
+    const QString name =
+        newCellarName_.trimmed().isEmpty() ? tr("Our cellar") : newCellarName_.trimmed();
+    ledger::NewCellar fresh{name.toStdString(), {}, start_.deviceName.toStdString()};
+    openWith([folder = start_.cellarFolder, outside = context_.outside,
+              fresh] { return cellar::Cellar::create(folder, outside, fresh); },
+             [this] { registerBarrel(); });
+}
+
+void AppViewModel::beginWithDayFile() { openTakeIn(); }
+
+void AppViewModel::join(const QString& file)
+{
+    if (stage_ != FirstRun || std::exchange(makingCellar_, true)) {
+        return;
+    }
+    openWith([folder = start_.cellarFolder, outside = context_.outside,
+              path = Path(
+                  file.toStdString())] { return cellar::Cellar::join(folder, outside, path, {}); },
+             [this] {
+                 navigator_.go(Navigator::Today);
+                 navigator_.open(Navigator::Settings);
+                 notice_.tell(tr("The records are here. Let the desk read this phone's code now."));
+             });
+}
+
+void AppViewModel::askWho()
+{
+    if (!people_.who()) {
+        navigator_.open(Navigator::People);
+    }
+}
+
+void AppViewModel::openBarrel(const QString& barrelId)
+{
+    barrel_.show(idOf<SubjectId>(barrelId));
+    if (navigator_.page() == Navigator::Scan) {
+        navigator_.go(Navigator::Due);
+    }
+    navigator_.open(Navigator::Barrel);
+}
+
+void AppViewModel::doNext()
+{
+    const std::string& step = barrel_.row().nextStep;
+    if (barrel_.areScoresHidden()) {
+        tasting_.resume(*barrel_.openSheet());
+    } else if (step == "taste") {
+        draw();
+    } else if (step == "fill") {
+        openRecord(RecordViewModel::Fill);
+    } else if (step == "empty") {
+        openRecord(RecordViewModel::Empty);
+    } else {
+        openRecord(RecordViewModel::Check);
+    }
+}
+
+void AppViewModel::draw()
+{
+    drawing_.open(barrel_.row());
+    navigator_.open(Navigator::Draw);
+    askWho();
+}
+
+void AppViewModel::taste()
+{
+    if (people_.who()) {
+        tasting_.begin(barrel_.row());
+    } else {
+        askWho();
+    }
+}
+
+void AppViewModel::photograph()
+{
+    photo_.beginForBarrel(barrel_.row(), people_.who());
+    navigator_.open(Navigator::Photo);
+}
+
+void AppViewModel::photographForSheet()
+{
+    photo_.beginForSheet(barrel_.row(), tasting_.sheet());
+    navigator_.open(Navigator::Photo);
+}
+
+void AppViewModel::openRecord(RecordViewModel::Kind kind)
+{
+    record_.begin(kind, barrel_.row());
+    navigator_.open(Navigator::Record);
+    askWho();
+}
+
+void AppViewModel::registerBarrel(const QString& labelCode)
+{
+    registering_.begin(labelCode);
+    if (navigator_.page() == Navigator::Scan) {
+        navigator_.go(Navigator::Due);
+    }
+    navigator_.open(Navigator::Register);
+}
+
+void AppViewModel::openRegistered()
+{
+    navigator_.back();
+    openBarrel(registering_.barrelId());
+}
+
+void AppViewModel::allBarrels() { navigator_.open(Navigator::AllBarrels); }
+void AppViewModel::openDayFile() { navigator_.open(Navigator::DayFile); }
+void AppViewModel::openTakeIn() { navigator_.open(Navigator::TakeIn); }
+
+void AppViewModel::takeInFile(const QString& file)
+{
+    openTakeIn();
+    takeIn_.takeUrl(QUrl::fromLocalFile(file));
+}
+
+void AppViewModel::putAside()
+{
+    if (navigator_.pages().contains(Navigator::Taste)) {
+        navigator_.go(navigator_.root());
+    } else {
+        navigator_.back();
+    }
+}
+
+QStringList AppViewModel::handbook()
+{
+    QStringList pages;
+    const QDir folder(QStringLiteral(":/handbook"));
+    for (const QString& name : folder.entryList(QDir::Files, QDir::Name)) {
+        QFile file(folder.filePath(name));
+        if (file.open(QIODevice::ReadOnly)) {
+            pages << QString::fromUtf8(file.readAll());
+        }
+    }
+    return pages;
+}
+
+bool AppViewModel::goBack() { return navigator_.back(); }
+
+void AppViewModel::applicationStateChanged(Qt::ApplicationState state)
+{
+    if (state != Qt::ApplicationActive) {
+        interruption_.begin();
+        return;
+    }
+    const auto gap = interruption_.end();
+    if (!gap || stage_ != Ready) {
+        return;
+    }
+    due_.refresh();
+    QString said;
+    if (gap->clockJump != Milliseconds(0)) {
+        const auto minutes = std::chrono::duration_cast<std::chrono::minutes>(gap->clockJump);
+        said = tr("The phone's clock was changed by %n minute(s). Every record keeps its order.",
+                  "", static_cast<int>(std::abs(minutes.count())));
+    }
+    if (navigator_.page() == Navigator::Taste) {
+        openSheets_.setInterruption(said);
+        openSheets_.refresh();
+        navigator_.open(Navigator::WasHere);
+    } else if (!said.isEmpty()) {
+        notice_.tell(said);
+    }
+}
+
+}  // namespace spile::viewmodels

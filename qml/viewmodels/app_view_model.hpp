@@ -1,0 +1,179 @@
+#pragma once
+
+#include "qml/viewmodels/barrel_view_model.hpp"
+#include "qml/viewmodels/barrels_view_model.hpp"
+#include "qml/viewmodels/comparing_view_model.hpp"
+#include "qml/viewmodels/context.hpp"
+#include "qml/viewmodels/day_file_view_model.hpp"
+#include "qml/viewmodels/drawing_view_model.hpp"
+#include "qml/viewmodels/interruption.hpp"
+#include "qml/viewmodels/joining_view_model.hpp"
+#include "qml/viewmodels/navigator.hpp"
+#include "qml/viewmodels/notice.hpp"
+#include "qml/viewmodels/open_sheets_view_model.hpp"
+#include "qml/viewmodels/people_view_model.hpp"
+#include "qml/viewmodels/photo_view_model.hpp"
+#include "qml/viewmodels/record_view_model.hpp"
+#include "qml/viewmodels/registering_view_model.hpp"
+#include "qml/viewmodels/scan_view_model.hpp"
+#include "qml/viewmodels/settings.hpp"
+#include "qml/viewmodels/take_in_view_model.hpp"
+#include "qml/viewmodels/tasting_view_model.hpp"
+#include "qml/viewmodels/today_view_model.hpp"
+
+#include <QObject>
+#include <QtQml/qqmlregistration.h>
+
+namespace spile::viewmodels {
+
+/// The root: opens the cellar, owns the other view-models and knows which page follows which.
+class AppViewModel : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("")
+    Q_PROPERTY(Stage stage READ stage NOTIFY stageChanged FINAL)
+    Q_PROPERTY(QString problem READ problem NOTIFY stageChanged FINAL)
+    Q_PROPERTY(
+        QString newCellarName READ newCellarName WRITE setNewCellarName NOTIFY stageChanged FINAL)
+    Q_PROPERTY(spile::viewmodels::Navigator* navigator READ navigator CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::Notice* notice READ notice CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::Settings* settings READ settings CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::DueViewModel* due READ due CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::BarrelsViewModel* barrels READ barrels CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::BarrelViewModel* barrel READ barrel CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::PeopleViewModel* people READ people CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::RegisteringViewModel* registering READ registering CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::DrawingViewModel* drawing READ drawing CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::TastingViewModel* tasting READ tasting CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::ComparingViewModel* comparing READ comparing CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::RecordViewModel* record READ record CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::ScanViewModel* scan READ scan CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::PhotoViewModel* photo READ photo CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::TodayViewModel* today READ today CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::OpenSheetsViewModel* openSheets READ openSheets CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::DayFileViewModel* dayFile READ dayFile CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::TakeInViewModel* takeIn READ takeIn CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::JoiningViewModel* joining READ joining CONSTANT FINAL)
+
+    /// The pages of the handbook, in Markdown.
+    Q_PROPERTY(QStringList handbook READ handbook CONSTANT FINAL)
+
+public:
+    enum Stage { Opening, FirstRun, Ready, Broken };
+    Q_ENUM(Stage)
+
+    /// What the app is started with.
+    struct Start {
+        Path cellarFolder;
+        QString settingsFile;
+        QString deviceName;
+    };
+
+    AppViewModel(const Outside& outside, FilePlaces& places, Start start,
+                 QObject* parent = nullptr);
+    ~AppViewModel() override;
+    Q_DISABLE_COPY_MOVE(AppViewModel)
+
+    /// Open the cellar, or find that there is none yet.
+    Q_INVOKABLE void start();
+    /// Make a new cellar on this device and go to the first barrel.
+    Q_INVOKABLE void beginWithBarrel();
+    /// Go to taking in the day file that makes this device a part of a cellar.
+    Q_INVOKABLE void beginWithDayFile();
+
+    Q_INVOKABLE void openBarrel(const QString& barrelId);
+    /// Do what comes next with the barrel that is shown.
+    Q_INVOKABLE void doNext();
+    Q_INVOKABLE void draw();
+    /// Taste what is drawn already.
+    Q_INVOKABLE void taste();
+    Q_INVOKABLE void photograph();
+    Q_INVOKABLE void photographForSheet();
+    Q_INVOKABLE void openRecord(spile::viewmodels::RecordViewModel::Kind kind);
+    Q_INVOKABLE void registerBarrel(const QString& labelCode = {});
+    /// Go to the barrel that has just been registered.
+    Q_INVOKABLE void openRegistered();
+    Q_INVOKABLE void allBarrels();
+    Q_INVOKABLE void openDayFile();
+    Q_INVOKABLE void openTakeIn();
+    /// A day file was opened with the app.
+    Q_INVOKABLE void takeInFile(const QString& file);
+    /// Leave the open sheets open and go on with something else.
+    Q_INVOKABLE void putAside();
+    /// The one way back. False if there is nothing below, so that the system may leave the app.
+    Q_INVOKABLE bool goBack();
+
+    /// The app was put aside or comes back; see Qt::ApplicationState.
+    void applicationStateChanged(Qt::ApplicationState state);
+
+    [[nodiscard]] static QStringList handbook();
+    [[nodiscard]] Stage stage() const { return stage_; }
+    [[nodiscard]] QString problem() const { return problem_; }
+    [[nodiscard]] QString newCellarName() const { return newCellarName_; }
+    void setNewCellarName(const QString& name);
+    [[nodiscard]] Navigator* navigator() { return &navigator_; }
+    [[nodiscard]] Notice* notice() { return &notice_; }
+    [[nodiscard]] Settings* settings() { return &settings_; }
+    [[nodiscard]] DueViewModel* due() { return &due_; }
+    [[nodiscard]] BarrelsViewModel* barrels() { return &barrels_; }
+    [[nodiscard]] BarrelViewModel* barrel() { return &barrel_; }
+    [[nodiscard]] PeopleViewModel* people() { return &people_; }
+    [[nodiscard]] RegisteringViewModel* registering() { return &registering_; }
+    [[nodiscard]] DrawingViewModel* drawing() { return &drawing_; }
+    [[nodiscard]] TastingViewModel* tasting() { return &tasting_; }
+    [[nodiscard]] ComparingViewModel* comparing() { return &comparing_; }
+    [[nodiscard]] RecordViewModel* record() { return &record_; }
+    [[nodiscard]] ScanViewModel* scan() { return &scan_; }
+    [[nodiscard]] PhotoViewModel* photo() { return &photo_; }
+    [[nodiscard]] TodayViewModel* today() { return &today_; }
+    [[nodiscard]] OpenSheetsViewModel* openSheets() { return &openSheets_; }
+    [[nodiscard]] DayFileViewModel* dayFile() { return &dayFile_; }
+    [[nodiscard]] TakeInViewModel* takeIn() { return &takeIn_; }
+    [[nodiscard]] JoiningViewModel* joining() { return &joining_; }
+    [[nodiscard]] Workers& workers() { return workers_; }
+
+signals:
+    void stageChanged();
+
+private:
+    void connectPages();
+    void pageChanged();
+    void ready();
+    void setStage(Stage stage, const QString& problem = {});
+    void openWith(std::function<Workers::Opened()> opener, std::function<void()> then);
+    void join(const QString& file);
+    void showOpenSheets();
+    void askWho();
+
+    Start start_;
+    Formats formats_;
+    Settings settings_;
+    Notice notice_;
+    Workers workers_;
+    Context context_;
+    Navigator navigator_;
+    Interruption interruption_;
+    PeopleViewModel people_;
+    DueViewModel due_;
+    BarrelsViewModel barrels_;
+    BarrelViewModel barrel_;
+    RegisteringViewModel registering_;
+    DrawingViewModel drawing_;
+    TastingViewModel tasting_;
+    ComparingViewModel comparing_;
+    RecordViewModel record_;
+    ScanViewModel scan_;
+    PhotoViewModel photo_;
+    TodayViewModel today_;
+    OpenSheetsViewModel openSheets_;
+    DayFileViewModel dayFile_;
+    TakeInViewModel takeIn_;
+    JoiningViewModel joining_;
+    Stage stage_ = Opening;
+    QString problem_;
+    QString newCellarName_;
+    bool makingCellar_ = false;
+    bool askedAboutSheets_ = false;
+};
+
+}  // namespace spile::viewmodels

@@ -1,0 +1,154 @@
+#include "qml/viewmodels/barrel_view_model.hpp"
+
+#include "core/cellar/standing.hpp"
+#include "core/scan/barrel_code.hpp"
+#include "core/vessel/cylinder.hpp"
+#include "qml/viewmodels/barrel_rows.hpp"
+#include "qml/viewmodels/error_text.hpp"
+#include "qml/viewmodels/notice.hpp"
+#include "qml/viewmodels/words.hpp"
+
+#include <algorithm>
+
+namespace spile::viewmodels {
+
+BarrelViewModel::BarrelViewModel(Context& context, QObject* parent)
+    : QObject(parent), context_(context)
+{
+    connect(&context_.workers, &Workers::changed, this, &BarrelViewModel::refresh);
+}
+
+void BarrelViewModel::show(const SubjectId& barrel)
+{
+    if (barrel != barrel_) {
+        barrel_ = barrel;
+        row_ = {};
+        openSheets_.clear();
+        history_.replace({});
+        loaded_ = false;
+        emit changed();
+    }
+    refresh();
+}
+
+// By the writer: open sheets are its own, and what is hidden must be so before it is read.
+void BarrelViewModel::refresh()
+{
+    if (barrel_.isZero()) {
+        return;
+    }
+    struct Found {
+        std::optional<cellar::BarrelRow> row;
+        std::vector<cellar::OpenSheet> sheets;
+        cellar::BarrelHistory history;
+        std::map<Sha256, QUrl> photos;
+    };
+    context_.workers.read(
+        this,
+        [barrel = barrel_](cellar::Cellar& cellar) -> Result<Found> {
+            SPILE_ASSIGN(row, cellar::barrelById(cellar.database(), barrel));
+            SPILE_ASSIGN(sheets, cellar::openSheets(cellar));
+            std::erase_if(sheets, [&](const auto& sheet) { return sheet.barrel != barrel; });
+            SPILE_ASSIGN(history, cellar::historyOf(cellar.database(), barrel));
+            std::map<Sha256, QUrl> photos;
+            for (const cellar::PhotoRow& photo : history.photos) {
+                const Path file = cellar.ledger().photos().pathOf(photo.hash);
+                photos[photo.hash] = QUrl::fromLocalFile(QString::fromStdString(file.string()));
+            }
+            return Found{row, std::move(sheets), std::move(history), std::move(photos)};
+        },
+        [this, barrel = barrel_](Result<Found> found) {
+            if (barrel != barrel_) {
+                return;
+            }
+            if (!found) {
+                context_.notice.refuse(textOf(found.error()));
+                return;
+            }
+            row_ = found->row.value_or(cellar::BarrelRow());
+            openSheets_ = std::move(found->sheets);
+            history_.replace(linesOf(found->history, context_.formats, areScoresHidden(),
+                                     [&](const Sha256& hash) { return found->photos.at(hash); }));
+            loaded_ = true;
+            emit changed();
+        });
+}
+
+QString BarrelViewModel::name() const { return nameOf(row_); }
+QString BarrelViewModel::code() const { return QString::fromStdString(scan::shown(row_.code)); }
+QString BarrelViewModel::contents() const { return lineOf(row_, context_.formats).contents; }
+QString BarrelViewModel::place() const { return QString::fromStdString(row_.place); }
+int BarrelViewModel::standing() const
+{
+    return static_cast<int>(cellar::standingOf(row_, context_.formats.now()));
+}
+QString BarrelViewModel::reason() const { return reasonOf(row_, context_.formats); }
+
+QString BarrelViewModel::filledText() const
+{
+    if (!row_.filled || !row_.filledAt) {
+        return {};
+    }
+    const QString when = context_.formats.date(*row_.filledAt, row_.filledPrecision);
+    const QString age = context_.formats.age(*row_.filledAt);
+    return row_.fillNumber ? tr("%1, %2 in wood, beer number %3 of this barrel")
+                                 .arg(when, age)
+                                 .arg(*row_.fillNumber)
+                           : tr("%1, %2 in wood").arg(when, age);
+}
+
+QString BarrelViewModel::sizeText() const
+{
+    return row_.size ? context_.formats.volume(*row_.size) : QString();
+}
+
+QString BarrelViewModel::levelText() const
+{
+    if (!row_.filled) {
+        return tr("Empty");
+    }
+    return row_.volume ? context_.formats.volume(*row_.volume) : tr("Not gauged yet");
+}
+
+QString BarrelViewModel::tastedText() const
+{
+    if (!row_.lastTasted) {
+        return tr("Not tasted yet");
+    }
+    return tr("%n time(s), last %1", "", static_cast<int>(row_.tastings))
+        .arg(context_.formats.fromNow(*row_.lastTasted));
+}
+
+qreal BarrelViewModel::level() const
+{
+    if (!row_.filled) {
+        return row_.code.empty() ? -1.0 : 0.0;
+    }
+    if (!row_.volume || !row_.size) {
+        return -1.0;
+    }
+    const auto level = vessel::cylinderLevel(std::clamp(*row_.volume / *row_.size, 0.0, 1.0));
+    return level ? *level : -1.0;
+}
+
+QString BarrelViewModel::nextText() const
+{
+    if (!openSheets_.empty()) {
+        return tr("Go on tasting");
+    }
+    if (row_.nextStep == "taste") {
+        return tr("Draw and taste");
+    }
+    return row_.nextStep.empty() ? QString() : capitalised(word(row_.nextStep));
+}
+
+QString BarrelViewModel::openSheetText() const
+{
+    if (openSheets_.empty()) {
+        return {};
+    }
+    return tr("A tasting sheet is open since %1. Scores of before are hidden until it is closed.")
+        .arg(context_.formats.time(openSheets_.front().opened));
+}
+
+}  // namespace spile::viewmodels

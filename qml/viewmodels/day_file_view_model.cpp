@@ -1,0 +1,231 @@
+#include "qml/viewmodels/day_file_view_model.hpp"
+
+#include "core/cellar/acts/exchanging.hpp"
+#include "core/cellar/acts/sheet.hpp"
+#include "qml/viewmodels/error_text.hpp"
+#include "qml/viewmodels/notice.hpp"
+#include "qml/viewmodels/words.hpp"
+
+#include <QDateTime>
+
+namespace spile::viewmodels {
+
+namespace {
+
+// "7STP-2026-11-26-1820.spile": sorts by time, says whose it is, and fits every file system.
+std::string fileNameFor(const std::string& mark, Instant now)
+{
+    const QDateTime when = QDateTime::fromMSecsSinceEpoch(toMs(now));
+    return mark + "-" + when.toString(QStringLiteral("yyyy-MM-dd-HHmmss")).toStdString() + ".spile";
+}
+
+}  // namespace
+
+DayFileViewModel::DayFileViewModel(Context& context, FilePlaces& places, QObject* parent)
+    : QObject(parent), context_(context), places_(places)
+{
+    connect(&context_.workers, &Workers::changed, this, [this] {
+        if (loaded_) {
+            refresh();
+        }
+    });
+}
+
+void DayFileViewModel::begin()
+{
+    if (!writing_) {
+        file_.clear();
+        fileText_.clear();
+        handedText_.clear();
+        error_.clear();
+    }
+    targets_ = places_.targets();
+    refresh();
+    emit changed();
+}
+
+void DayFileViewModel::refresh()
+{
+    context_.workers.read(
+        this,
+        [](cellar::Cellar& cellar) -> Result<Journal> {
+            SPILE_ASSIGN(unsent, cellar::unsent(cellar.database()));
+            SPILE_ASSIGN(receipts, cellar::receipts(cellar.database()));
+            SPILE_ASSIGN(sheets, cellar::openSheets(cellar));
+            return Journal{std::move(unsent), std::move(receipts), static_cast<int>(sheets.size()),
+                           cellar.identity().mark};
+        },
+        [this](Result<Journal> journal) {
+            if (!journal) {
+                context_.notice.refuse(textOf(journal.error()));
+                return;
+            }
+            journal_ = std::move(*journal);
+            openSheets_ = journal_.openSheets;
+            if (!loaded_ && !journal_.receipts.empty()) {
+                receiver_ = 1;  // a device that has sent its own file is most likely meant
+            }
+            loaded_ = true;
+            emit changed();
+        });
+}
+
+QString DayFileViewModel::unsentText() const
+{
+    const auto entries = static_cast<int>(journal_.unsent.entries);
+    return entries == 0 ? tr("All that was recorded here is in a day file.")
+                        : tr("%n record(s) on this phone are in no day file yet.", "", entries);
+}
+
+QString DayFileViewModel::shortText() const
+{
+    const auto entries = static_cast<int>(journal_.unsent.entries);
+    return entries == 0 ? tr("Nothing new") : tr("%n new record(s)", "", entries);
+}
+
+QStringList DayFileViewModel::unsentKinds() const
+{
+    QStringList lines;
+    for (const auto& [kind, count] : journal_.unsent.byKind) {
+        lines << QStringLiteral("%1 × %2").arg(count).arg(word("done " + kind));
+    }
+    return lines;
+}
+
+QString DayFileViewModel::lastText() const
+{
+    const auto& last = journal_.unsent.last;
+    if (!last) {
+        return tr("No day file has been written on this phone.");
+    }
+    return tr("Last day file: %1, %n record(s).", "", static_cast<int>(last->entries))
+        .arg(context_.formats.dateAndTime(last->made));
+}
+
+QStringList DayFileViewModel::receipts() const
+{
+    QStringList lines;
+    for (const cellar::Receipt& receipt : journal_.receipts) {
+        const QString when = context_.formats.dateAndTime(receipt.takenIn);
+        const auto lacks = static_cast<int>(receipt.lacks);
+        lines << (lacks == 0 ? tr("%1 had all of this phone's records by %2.")
+                                   .arg(QString::fromStdString(receipt.device), when)
+                             : tr("%1 lacks %n of this phone's records, as of %2.", "", lacks)
+                                   .arg(QString::fromStdString(receipt.device), when));
+    }
+    return lines;
+}
+
+QStringList DayFileViewModel::receivers() const
+{
+    QStringList names{tr("Everybody")};
+    for (const cellar::Receipt& receipt : journal_.receipts) {
+        names << QString::fromStdString(receipt.device);
+    }
+    return names;
+}
+
+void DayFileViewModel::setReceiver(int receiver)
+{
+    if (receiver != receiver_) {
+        receiver_ = receiver;
+        emit changed();
+    }
+}
+
+QString DayFileViewModel::fileName() const
+{
+    return QString::fromStdString(file_.filename().string());
+}
+
+QStringList DayFileViewModel::targets() const
+{
+    QStringList names;
+    for (const FilePlaces::Place& place : targets_) {
+        names << place.name;
+    }
+    return names;
+}
+
+void DayFileViewModel::write()
+{
+    if (writing_) {
+        return;
+    }
+    writing_ = true;
+    progress_ = 0;
+    error_.clear();
+    handedText_.clear();
+    emit changed();
+    std::optional<DeviceId> to;
+    if (receiver_ > 0 && receiver_ <= static_cast<int>(journal_.receipts.size())) {
+        to = journal_.receipts[static_cast<std::size_t>(receiver_ - 1)].id;
+    }
+    struct Written {
+        Path file;
+        cellar::DayFileOut out;
+        std::uint64_t bytes = 0;
+    };
+    context_.workers.work(
+        this,
+        [to, name = fileNameFor(journal_.mark, context_.formats.now())](
+            cellar::Cellar& cellar, const Job& job) -> Result<Written> {
+            FileSystem& files = cellar.outside().files;
+            const Path folder = cellar.ledger().folder().outbox();
+            SPILE_TRY(files.makeFolder(folder));
+            SPILE_ASSIGN(out, cellar::handOut(cellar, folder / name, to, job));
+            SPILE_ASSIGN(file, files.open(folder / name));
+            return Written{folder / name, std::move(out), file->size()};
+        },
+        [this](std::uint64_t done, std::uint64_t total) {
+            progress_ = total == 0 ? 0.0 : static_cast<qreal>(done) / static_cast<qreal>(total);
+            emit progressed();
+        },
+        [this](Result<Written> written) {
+            writing_ = false;
+            if (!written) {
+                error_ = textOf(written.error());
+                emit changed();
+                return;
+            }
+            file_ = written->file;
+            fileText_ = tr("%n record(s)", "", static_cast<int>(written->out.file.entries)) +
+                        QStringLiteral(", ") +
+                        tr("%n photo(s)", "", static_cast<int>(written->out.file.photos)) +
+                        QStringLiteral(", ") + context_.formats.size(written->bytes);
+            emit changed();
+        });
+}
+
+void DayFileViewModel::cancel() { context_.workers.cancelWork(); }
+
+void DayFileViewModel::handOver(int target)
+{
+    if (writing_ || file_.empty() || target < 0 || target >= static_cast<int>(targets_.size())) {
+        return;
+    }
+    const FilePlaces::Place place = targets_[static_cast<std::size_t>(target)];
+    writing_ = true;
+    emit changed();
+    context_.workers.work(
+        this,
+        [from = file_, to = place.folder / file_.filename()](cellar::Cellar& cellar,
+                                                             const Job&) -> Result<Path> {
+            FileSystem& files = cellar.outside().files;
+            SPILE_TRY(copyWhole(files, from, to));
+            return to;
+        },
+        [](std::uint64_t, std::uint64_t) {},
+        [this, place](Result<Path> copied) {
+            writing_ = false;
+            if (copied) {
+                handedText_ = tr("Copied to %1 at %2.")
+                                  .arg(place.name, context_.formats.time(context_.formats.now()));
+            } else {
+                error_ = textOf(copied.error());
+            }
+            emit changed();
+        });
+}
+
+}  // namespace spile::viewmodels

@@ -1,0 +1,173 @@
+#include "qml/viewmodels/history_rows.hpp"
+
+#include "qml/viewmodels/words.hpp"
+
+namespace spile::viewmodels {
+
+namespace {
+
+class Lines {
+public:
+    explicit Lines(const Formats& formats) : formats_(formats) {}
+
+    HistoryLine& add(const cellar::FactRow& fact, const QString& what, const QString& detail)
+    {
+        HistoryLine& line = lines_.emplace_back();
+        line.id = textOf(fact.entry);
+        line.atMs = toMs(fact.at);
+        line.when = formats_.date(fact.at);
+        line.what = what;
+        line.detail = detail;
+        line.who = QString::fromStdString(fact.person);
+        return line;
+    }
+
+    std::vector<HistoryLine> sorted()
+    {
+        std::stable_sort(lines_.begin(), lines_.end(),
+                         [](const auto& a, const auto& b) { return a.atMs > b.atMs; });
+        return std::move(lines_);
+    }
+
+private:
+    const Formats& formats_;
+    std::vector<HistoryLine> lines_;
+};
+
+QString joined(const QStringList& parts) { return parts.join(QStringLiteral(", ")); }
+
+QString withNote(const QString& detail, const cellar::FactRow& fact)
+{
+    const QString note = QString::fromStdString(fact.note);
+    return note.isEmpty() ? detail : detail.isEmpty() ? note : detail + QStringLiteral("\n") + note;
+}
+
+QString fillText(const cellar::FillRow& fill, const Formats& formats)
+{
+    QStringList parts;
+    if (!fill.beer.empty()) {
+        parts << QString::fromStdString(fill.beer);
+    }
+    if (fill.volume) {
+        parts << formats.volume(*fill.volume);
+    }
+    return joined(parts);
+}
+
+QString readingText(const cellar::ReadingRow& reading, const Formats& formats)
+{
+    QStringList parts;
+    if (reading.specificGravity) {
+        parts << HistoryRows::tr("gravity %1").arg(formats.gravity(*reading.specificGravity));
+    }
+    if (reading.ph) {
+        parts << HistoryRows::tr("pH %1").arg(formats.ph(*reading.ph));
+    }
+    if (reading.temperature) {
+        parts << formats.temperature(*reading.temperature);
+    }
+    if (reading.alcoholByVolume) {
+        parts << formats.strength(*reading.alcoholByVolume);
+    }
+    return joined(parts);
+}
+
+}  // namespace
+
+QString scoresText(const cellar::TasteRow& taste, const Formats& formats)
+{
+    QStringList scores;
+    for (const auto& [attribute, score] : taste.scores) {
+        const QString value = score ? formats.locale.toString(static_cast<qlonglong>(*score))
+                                    : HistoryRows::tr("not judged");
+        scores << QStringLiteral("%1 %2").arg(word(attribute), value);
+    }
+    if (taste.liking) {
+        scores << HistoryRows::tr("liking %1").arg(*taste.liking);
+    }
+    QStringList faults;
+    for (const auto& [fault, strength] : taste.faults) {
+        faults << QStringLiteral("%1 %2").arg(word(fault)).arg(strength);
+    }
+    return faults.isEmpty() ? joined(scores)
+                            : HistoryRows::tr("%1; wrong: %2", "scores; faults")
+                                  .arg(joined(scores), joined(faults));
+}
+
+std::vector<HistoryLine> linesOf(const cellar::BarrelHistory& history, const Formats& formats,
+                                 bool hidden, const std::function<QUrl(const Sha256&)>& photoFile)
+{
+    Lines lines(formats);
+    for (const auto& fill : history.fills) {
+        lines.add(fill, HistoryRows::tr("Filled"), withNote(fillText(fill, formats), fill)).when =
+            formats.date(fill.at, fill.precision);
+    }
+    for (const auto& gauge : history.gauges) {
+        lines.add(gauge, HistoryRows::tr("Gauged"),
+                  withNote(HistoryRows::tr("%1 by %2", "182 L by dip")
+                               .arg(formats.volume(gauge.volume), word(gauge.method)),
+                           gauge));
+    }
+    for (const auto& draw : history.draws) {
+        lines.add(draw, HistoryRows::tr("Drawn"),
+                  withNote(HistoryRows::tr("%1 at the %2", "200 mL at the sample hole")
+                               .arg(formats.volume(draw.volume), word(draw.method)),
+                           draw));
+    }
+    for (const auto& taste : history.tastings) {
+        lines.add(taste, HistoryRows::tr("Tasted"),
+                  hidden ? HistoryRows::tr("Scores are hidden until your sheet is closed.")
+                         : withNote(scoresText(taste, formats), taste));
+    }
+    for (const auto& reading : history.readings) {
+        lines.add(reading, HistoryRows::tr("Measured"),
+                  withNote(readingText(reading, formats), reading));
+    }
+    for (const auto& fact : history.others) {
+        lines.add(fact, capitalised(word("done " + fact.kind)),
+                  withNote(hidden ? QString() : word(fact.text), fact));
+    }
+    for (const auto& photo : history.photos) {
+        HistoryLine& line = lines.add(
+            photo, HistoryRows::tr("Photo"),
+            photo.here ? word(photo.purpose)
+                       : HistoryRows::tr("%1, still on another device").arg(word(photo.purpose)));
+        line.id += QString::fromStdString(photo.hash.hex());
+        if (photo.here && !hidden) {
+            line.photo = photoFile(photo.hash);
+        }
+    }
+    return lines.sorted();
+}
+
+QVariant HistoryRows::data(const QModelIndex& index, int role) const
+{
+    const HistoryLine* line = rowAt(index.row());
+    if (line == nullptr) {
+        return {};
+    }
+    switch (role) {
+        case EntryRole:
+            return line->id;
+        case When:
+            return line->when;
+        case What:
+            return line->what;
+        case Detail:
+            return line->detail;
+        case Who:
+            return line->who;
+        case Photo:
+            return line->photo;
+        default:
+            return {};
+    }
+}
+
+QHash<int, QByteArray> HistoryRows::roleNames() const
+{
+    return {{EntryRole, "entry"}, {When, "when"}, {What, "what"},
+            {Detail, "detail"},   {Who, "who"},   {Photo, "photo"}};
+}
+
+}  // namespace spile::viewmodels

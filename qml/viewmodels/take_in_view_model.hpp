@@ -1,0 +1,66 @@
+#pragma once
+
+#include "qml/viewmodels/context.hpp"
+#include "qml/viewmodels/file_places.hpp"
+
+#include <QObject>
+#include <QStringList>
+#include <QUrl>
+#include <QtQml/qqmlregistration.h>
+
+namespace spile::viewmodels {
+
+/// Day files of other devices are taken in: those that lie in the usual places are offered.
+class TakeInViewModel : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("")
+    Q_PROPERTY(QStringList files READ files NOTIFY changed FINAL)
+    Q_PROPERTY(QString path READ path WRITE setPath NOTIFY changed FINAL)
+    Q_PROPERTY(bool busy READ isBusy NOTIFY changed FINAL)
+    Q_PROPERTY(qreal progress READ progress NOTIFY progressed FINAL)
+    Q_PROPERTY(QString result READ result NOTIFY changed FINAL)
+    Q_PROPERTY(QString error READ error NOTIFY changed FINAL)
+    /// Whether taking in makes this device's cellar: there is none yet.
+    Q_PROPERTY(bool joins READ joins NOTIFY changed FINAL)
+
+public:
+    TakeInViewModel(Context& context, FilePlaces& places, QObject* parent = nullptr);
+
+    /// Look again where day files lie.
+    Q_INVOKABLE void begin();
+    Q_INVOKABLE void takeFound(int index);
+    Q_INVOKABLE void takePath();
+    Q_INVOKABLE void takeUrl(const QUrl& url);
+    Q_INVOKABLE void cancel();
+
+    [[nodiscard]] QStringList files() const;
+    [[nodiscard]] QString path() const { return path_; }
+    void setPath(const QString& path);
+    [[nodiscard]] bool isBusy() const { return busy_; }
+    [[nodiscard]] qreal progress() const { return progress_; }
+    [[nodiscard]] QString result() const { return result_; }
+    [[nodiscard]] QString error() const { return error_; }
+    [[nodiscard]] bool joins() const { return joins_; }
+    void setJoins(bool joins);
+    void joined(const QString& error);
+
+signals:
+    void changed();
+    void progressed();
+    /// There is no cellar yet: it has to be made from this file.
+    void joinWanted(const QString& file);
+
+private:
+    void take(const Path& file);
+
+    Context& context_;
+    FilePlaces& places_;
+    std::vector<FilePlaces::Found> found_;
+    QString path_, result_, error_;
+    bool busy_ = false;
+    bool joins_ = false;
+    qreal progress_ = 0;
+};
+
+}  // namespace spile::viewmodels

@@ -1,0 +1,156 @@
+#include "qml/viewmodels/today_view_model.hpp"
+
+#include "core/cellar/acts/correcting.hpp"
+#include "core/scan/barrel_code.hpp"
+#include "qml/viewmodels/error_text.hpp"
+#include "qml/viewmodels/notice.hpp"
+#include "qml/viewmodels/taking_back.hpp"
+#include "qml/viewmodels/words.hpp"
+
+namespace spile::viewmodels {
+
+namespace {
+
+constexpr int pageRows = 50;
+
+QString barrelOf(const cellar::OwnAct& act)
+{
+    return QString::fromStdString(act.barrelMark.empty() && !act.barrelCode.empty()
+                                      ? scan::shown(act.barrelCode)
+                                      : act.barrelMark);
+}
+
+QString detailOf(const cellar::OwnAct& act, const Formats& formats)
+{
+    QStringList parts;
+    if (!act.name.empty()) {
+        parts << QString::fromStdString(act.name);
+    }
+    if (act.volume) {
+        parts << formats.volume(*act.volume);
+    }
+    if (!act.text.empty()) {
+        parts << word(act.text);
+    }
+    if (act.scores > 0) {
+        parts << JournalRows::tr("%n score(s)", "", act.scores);
+    }
+    if (!act.person.empty()) {
+        parts << QString::fromStdString(act.person);
+    }
+    return parts.join(QStringLiteral(", "));
+}
+
+QString stateOf(const cellar::OwnAct& act)
+{
+    if (act.voided) {
+        return JournalRows::tr("Taken back");
+    }
+    return act.handedOut ? JournalRows::tr("In a day file") : JournalRows::tr("On this phone");
+}
+
+JournalLine lineOf(const cellar::OwnAct& act, const Formats& formats)
+{
+    JournalLine line;
+    line.id = textOf(act.entry);
+    line.when = formats.daysFromToday(act.recorded) == 0 ? formats.time(act.recorded)
+                                                         : formats.dateAndTime(act.recorded);
+    const QString done = capitalised(word("done " + act.kind));
+    const QString barrel = barrelOf(act);
+    line.what =
+        barrel.isEmpty() ? done : JournalRows::tr("%1: %2", "Rum 3: drawn").arg(barrel, done);
+    line.detail = detailOf(act, formats);
+    line.state = stateOf(act);
+    line.voided = act.voided;
+    return line;
+}
+
+}  // namespace
+
+QVariant JournalRows::data(const QModelIndex& index, int role) const
+{
+    const JournalLine* line = rowAt(index.row());
+    if (line == nullptr) {
+        return {};
+    }
+    switch (role) {
+        case When:
+            return line->when;
+        case What:
+            return line->what;
+        case Detail:
+            return line->detail;
+        case State:
+            return line->state;
+        case Voided:
+            return line->voided;
+        default:
+            return {};
+    }
+}
+
+QHash<int, QByteArray> JournalRows::roleNames() const
+{
+    return {{When, "when"},
+            {What, "what"},
+            {Detail, "detail"},
+            {State, "stateText"},
+            {Voided, "voided"}};
+}
+
+TodayViewModel::TodayViewModel(Context& context, QObject* parent)
+    : QObject(parent), context_(context), wanted_(pageRows)
+{
+    connect(&context_.workers, &Workers::changed, this, [this] {
+        if (loaded_) {
+            refresh();
+        }
+    });
+}
+
+QString TodayViewModel::day() const { return context_.formats.date(context_.formats.now()); }
+
+void TodayViewModel::refresh()
+{
+    context_.workers.look(
+        this,
+        [limit = wanted_](ledger::Database& database) {
+            return cellar::ownActs(database, cellar::fromTheNewest, limit);
+        },
+        [this](Result<std::vector<cellar::OwnAct>> acts) {
+            if (!acts) {
+                context_.notice.refuse(textOf(acts.error()));
+                return;
+            }
+            acts_ = std::move(*acts);
+            loaded_ = true;
+            std::vector<JournalLine> lines;
+            for (const cellar::OwnAct& act : acts_) {
+                lines.push_back(lineOf(act, context_.formats));
+            }
+            rows_.replace(std::move(lines));
+            emit changed();
+        });
+}
+
+void TodayViewModel::more()
+{
+    if (rows_.rowCount() >= wanted_) {
+        wanted_ += pageRows;
+        refresh();
+    }
+}
+
+void TodayViewModel::takeBackAt(int index)
+{
+    if (index >= 0 && index < static_cast<int>(acts_.size())) {
+        const cellar::OwnAct& act = acts_[static_cast<std::size_t>(index)];
+        if (act.voidedBy) {
+            letCount(context_, *act.voidedBy)();
+        } else {
+            takeBack(context_, act.entry)();
+        }
+    }
+}
+
+}  // namespace spile::viewmodels

@@ -1,0 +1,181 @@
+#pragma once
+
+#include "core/cellar/cellar.hpp"
+
+#include <QObject>
+#include <QPointer>
+#include <condition_variable>
+#include <deque>
+#include <functional>
+#include <memory>
+#include <mutex>
+#include <thread>
+#include <vector>
+
+namespace spile::viewmodels {
+
+/// The threads behind the screens: one that writes, one that reads, both on the one open cellar.
+/// Nothing here waits on the UI thread; answers come back to it as values, by queued call, and
+/// only while their receiver lives.
+///
+/// The writer takes acts (taps, records) before long work (day files), and also between two steps
+/// of a long work, whenever that reports how far it is.
+class Workers : public QObject {
+    Q_OBJECT
+    Q_PROPERTY(bool busy READ isBusy NOTIFY busyChanged FINAL)
+
+public:
+    Workers();
+    /// Lets the acts that were asked for end, cancels long work, closes the cellar.
+    ~Workers() override;
+    Q_DISABLE_COPY_MOVE(Workers)
+
+    using Opened = Result<std::unique_ptr<cellar::Cellar>>;
+
+    /// Let `open` make or open the cellar, on the writer's thread, as long work is. An earlier
+    /// cellar is closed.
+    template <class Open, class Done>
+    void open(QObject* receiver, Open open, Done done)
+    {
+        send(writer_, Lane::Long,
+             [this, open = std::move(open), back = backTo(receiver, done)] { back(hold(open())); });
+    }
+
+    /// Run `act(Cellar&) -> Result<T>` on the writer; then `done(Result<T>)` on the UI thread.
+    template <class Act, class Done>
+    void act(QObject* receiver, Act act, Done done)
+    {
+        send(writer_, Lane::Act, [this, act = std::move(act), back = backTo(receiver, done)] {
+            using Answer = std::invoke_result_t<Act, cellar::Cellar&>;
+            Answer answer = cellar_ ? act(*cellar_) : Answer(noCellar());
+            const bool changed = answer.has_value();
+            back(std::move(answer));
+            if (changed) {
+                tellChanged();
+            }
+        });
+    }
+
+    /// The same for what only reads, but needs what is this device's own: open sheets, folders.
+    template <class Read, class Done>
+    void read(QObject* receiver, Read read, Done done)
+    {
+        send(writer_, Lane::Act, [this, read = std::move(read), back = backTo(receiver, done)] {
+            using Answer = std::invoke_result_t<Read, cellar::Cellar&>;
+            back(cellar_ ? read(*cellar_) : Answer(noCellar()));
+        });
+    }
+
+    /// Run long work on the writer: `work(Cellar&, const Job&) -> Result<T>`. `report(done,
+    /// total)` and `done(Result<T>)` come on the UI thread. cancelWork() stops it.
+    template <class Work, class Report, class Done>
+    void work(QObject* receiver, Work work, Report report, Done done)
+    {
+        auto cancel = std::make_shared<CancelToken>();
+        cancels_.push_back(cancel);
+        auto over = [this, cancel, done = std::move(done)](auto answer) {
+            std::erase(cancels_, cancel);
+            done(std::move(answer));
+        };
+        send(writer_, Lane::Long,
+             [this, cancel, work = std::move(work), tell = reportTo(receiver, std::move(report)),
+              back = backTo(receiver, std::move(over))] {
+                 using Answer = std::invoke_result_t<Work, cellar::Cellar&, const Job&>;
+                 const Job job(
+                     [this, &tell](std::uint64_t now, std::uint64_t all) {
+                         tell(now, all);
+                         runActs();
+                     },
+                     cancel.get());
+                 Answer answer = cellar_ ? work(*cellar_, job) : Answer(noCellar());
+                 back(std::move(answer));
+                 tellChanged();  // also a part that was done before it stopped
+             });
+    }
+    /// Ask all long work to stop; each then ends with Cancelled.
+    void cancelWork();
+
+    /// Run `query(Database&) -> Result<T>` on the reader; then `done(Result<T>)` on the UI thread.
+    template <class Query, class Done>
+    void look(QObject* receiver, Query query, Done done)
+    {
+        send(reader_, Lane::Act, [this, query = std::move(query), back = backTo(receiver, done)] {
+            using Answer = std::invoke_result_t<Query, ledger::Database&>;
+            back(reading_ ? query(*reading_) : Answer(noCellar()));
+        });
+    }
+
+    /// Whether anything that was asked for has not been answered yet.
+    [[nodiscard]] bool isBusy() const { return pending_ > 0; }
+
+signals:
+    void busyChanged();
+    /// The records have changed: what a screen shows may be out of date.
+    void changed();
+
+private:
+    enum class Lane : std::uint8_t { Act, Long };
+    using Task = std::function<void()>;
+    struct Line {
+        std::mutex mutex;
+        std::condition_variable wake;
+        std::deque<Task> acts, longs;
+        bool ending = false;
+        std::thread thread;
+    };
+
+    // Makes what brings an answer back to the UI thread. Called on the UI thread.
+    template <class Done>
+    auto backTo(QObject* receiver, Done done)
+    {
+        begun();
+        return [this, to = QPointer<QObject>(receiver), done = std::move(done)](auto&& answer) {
+            auto kept = std::make_shared<std::decay_t<decltype(answer)>>(
+                std::forward<decltype(answer)>(answer));
+            QMetaObject::invokeMethod(
+                this,
+                [this, to, done, kept] {
+                    if (to) {
+                        done(std::move(*kept));
+                    }
+                    ended();
+                },
+                Qt::QueuedConnection);
+        };
+    }
+    template <class Report>
+    auto reportTo(QObject* receiver, Report report)
+    {
+        return [this, to = QPointer<QObject>(receiver), report = std::move(report)](
+                   std::uint64_t now, std::uint64_t all) {
+            QMetaObject::invokeMethod(
+                this,
+                [to, report, now, all] {
+                    if (to) {
+                        report(now, all);
+                    }
+                },
+                Qt::QueuedConnection);
+        };
+    }
+
+    static void send(Line& line, Lane lane, Task task);
+    static void serve(Line& line);
+    static void end(Line& line);
+    static bool takeTask(std::deque<Task>& from, Task& task);
+    [[nodiscard]] static tl::unexpected<Error> noCellar();
+    [[nodiscard]] Result<void> hold(Opened opened);
+    void runActs();
+    void tellChanged();
+    void begun();
+    void ended();
+
+    Line writer_, reader_;
+    std::unique_ptr<cellar::Cellar> cellar_;             // the writer's
+    std::unique_ptr<ledger::Database> reading_;          // the reader's
+    std::vector<std::shared_ptr<CancelToken>> cancels_;  // of long work, the UI thread's
+    int pending_ = 0;                                    // counted on the UI thread alone
+    bool changeTold_ = false;
+};
+
+}  // namespace spile::viewmodels

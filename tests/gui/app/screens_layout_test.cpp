@@ -1,0 +1,92 @@
+// Every screen of the app at several sizes of window and text, in longer words and mirrored: no
+// text cut or over another, no pad too small.
+#include "platform/app/tour.hpp"
+#include "tests/gui/app/app_window.hpp"
+#include "tests/gui/app/test_app.hpp"
+#include "tests/gui/audit/layout_audit.hpp"
+
+#include <QGuiApplication>
+#include <QTest>
+
+namespace spile {
+
+class ScreensLayout : public QObject {
+    Q_OBJECT
+
+private slots:
+    void nothingIsCutOrCovered_data()
+    {
+        QTest::addColumn<QSize>("size");
+        QTest::addColumn<int>("percent");
+        QTest::addColumn<bool>("longWords");
+        QTest::addColumn<bool>("mirrored");
+        const std::vector<QSize> sizes{{360, 640}, {390, 844}, {1280, 800}};
+        for (const QSize& size : sizes) {
+            for (const int percent : {100, 130, 160}) {
+                QTest::addRow("%dx%d at %d %%", size.width(), size.height(), percent)
+                    << size << percent << false << false;
+            }
+        }
+        QTest::addRow("two columns") << QSize(700, 960) << 100 << false << false;
+        QTest::addRow("long words") << QSize(390, 844) << 100 << true << false;
+        QTest::addRow("long words, desk") << QSize(1280, 800) << 100 << true << false;
+        QTest::addRow("mirrored") << QSize(390, 844) << 100 << false << true;
+        QTest::addRow("mirrored, desk") << QSize(1280, 800) << 100 << false << true;
+    }
+
+    void nothingIsCutOrCovered()
+    {
+        QFETCH(const QSize, size);
+        QFETCH(const int, percent);
+        QFETCH(const bool, longWords);
+        QFETCH(const bool, mirrored);
+        QGuiApplication::setLayoutDirection(mirrored ? Qt::RightToLeft : Qt::LeftToRight);
+        support::TestApp test;
+        if (longWords) {
+            test.useLongWords();
+        }
+        test.beginWithBarrels(3, 2);
+        test.app()->settings()->stepText((percent - test.app()->settings()->textPercent()) / 10);
+        support::AppWindow shown(*test.app(), size);
+        tests::LayoutAudit audit;
+        QStringList findings;
+        const bool done = app::Tour(*test.app(), shown.window()).run([&](const QString& name) {
+            for (const QString& finding : audit.findings(&shown.shell())) {
+                findings << name + QStringLiteral(": ") + finding;
+            }
+            return true;
+        });
+        QVERIFY(done);
+        QVERIFY2(findings.isEmpty(), qPrintable(findings.join(QLatin1Char('\n'))));
+    }
+
+    // Phones have a bar of the system at the foot and a hand at the sides.
+    void padsAreLargeEnoughAndKeepOff()
+    {
+        for (const QSize& size :
+             {QSize(360, 640), QSize(390, 844), QSize(412, 915), QSize(600, 960)}) {
+            support::TestApp test;
+            test.beginWithBarrels(3, 2);
+            support::AppWindow shown(*test.app(), size);
+            tests::LayoutAudit audit;
+            const double mm = 5.8;  // what the theme takes the offscreen screen for
+            const bool low = size.height() < 125 * mm;
+            audit.setProperty("leastPadHeight", (low ? 10.4 : 12.9) * mm);
+            audit.setProperty("leastPadWidth", 17 * mm);
+            audit.setProperty("leastGap", 1.9 * mm);
+            QStringList findings;
+            QVERIFY(app::Tour(*test.app(), shown.window()).run([&](const QString& name) {
+                for (const QString& finding : audit.findings(&shown.shell())) {
+                    findings << name + QStringLiteral(": ") + finding;
+                }
+                return true;
+            }));
+            QVERIFY2(findings.isEmpty(), qPrintable(findings.join(QLatin1Char('\n'))));
+        }
+    }
+};
+
+}  // namespace spile
+
+QTEST_MAIN(spile::ScreensLayout)
+#include "screens_layout_test.moc"

@@ -1,0 +1,283 @@
+#include "tests/gui/app/test_app.hpp"
+
+#include "core/cellar/acts/registering.hpp"
+#include "core/cellar/acts/tasting.hpp"
+#include "core/picture/encode.hpp"
+#include "core/scan/barrel_code.hpp"
+#include "demo/pictures/head.hpp"
+#include "demo/pictures/sample.hpp"
+#include "tests/support/command.hpp"
+
+#include <QCoreApplication>
+#include <QDateTime>
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
+#include <QQuickItem>
+#include <QtDebug>
+
+namespace spile::support {
+
+namespace {
+
+constexpr const char* today = "2026-11-25T14:00Z";
+
+/// Each text with two fifths more of it, in brackets that show where it ends.
+class LongWords final : public QTranslator {
+public:
+    using QTranslator::QTranslator;
+    [[nodiscard]] bool isEmpty() const override { return false; }
+    [[nodiscard]] QString translate(const char* /*context*/, const char* source,
+                                    const char* /*disambiguation*/, int /*n*/) const override
+    {
+        const QString text = QString::fromUtf8(source);
+        QString more;
+        // Words of five letters, as a language that says it longer would break its lines.
+        for (qsizetype i = 0; i < text.size() * 2 / 5; ++i) {
+            more += i % 6 == 0 ? QLatin1Char(' ') : QLatin1Char('o');
+        }
+        return text + more;
+    }
+};
+
+template <class T>
+T must(Result<T> result)
+{
+    if (!result) {
+        qFatal("%s: %s", result.error().subject.c_str(), result.error().value.c_str());
+    }
+    if constexpr (!std::is_void_v<T>) {
+        return std::move(*result);
+    }
+}
+
+void collectTexts(const QQuickItem* item, QStringList& texts)
+{
+    if (!item->isVisible() || item->opacity() == 0.0) {
+        return;
+    }
+    const QVariant text = item->property("text");
+    if (text.isValid() && !text.toString().isEmpty()) {
+        texts << text.toString();
+    }
+    for (const QQuickItem* child : item->childItems()) {
+        collectTexts(child, texts);
+    }
+}
+
+void writeFile(const QString& path, const Bytes& bytes)
+{
+    QFile file(path);
+    if (!file.open(QIODevice::WriteOnly) || file.write(reinterpret_cast<const char*>(bytes.data()),
+                                                       static_cast<qint64>(bytes.size())) < 0) {
+        qFatal("%s cannot be written", qPrintable(path));
+    }
+}
+
+}  // namespace
+
+std::vector<TestPlaces::Place> TestPlaces::targets() { return {{"Stick", folder_}}; }
+
+std::vector<TestPlaces::Found> TestPlaces::dayFiles()
+{
+    std::vector<Found> found;
+    const QDir folder(QString::fromStdString(folder_.string()));
+    for (const QFileInfo& file :
+         folder.entryInfoList({QStringLiteral("*.spile")}, QDir::Files, QDir::Name)) {
+        found.push_back({file.absoluteFilePath().toStdString(), file.fileName(),
+                         instantFromMs(file.lastModified().toMSecsSinceEpoch()),
+                         static_cast<std::uint64_t>(file.size())});
+    }
+    return found;
+}
+
+TestApp::TestApp(QObject* parent) : QObject(parent) {}
+TestApp::~TestApp() = default;
+
+QString TestApp::stick() const
+{
+    return QString::fromStdString((device_->folder.path() / "stick").string());
+}
+
+// What showed the app goes first, as when the program ends.
+void TestApp::end()
+{
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    app_.reset();
+}
+
+void TestApp::beginEmpty()
+{
+    static std::uint64_t seed = 0;
+    end();
+    device_ = std::make_unique<TestDevice>(++seed);
+    device_->clock.setWall(*fromIso(today));
+    disk_ = std::make_unique<FaultyFileSystem>(device_->files);
+    QDir().mkpath(stick());
+    places_ = std::make_unique<TestPlaces>(device_->folder.path() / "stick");
+    this->start();
+}
+
+void TestApp::beginWithBarrels(int barrels, int tastings)
+{
+    beginEmpty();
+    end();
+    device_->clock.setWall(*fromIso(today) - std::chrono::days(250));
+    auto made = must(cellar::Cellar::create(device_->cellarFolder(), device_->outside(),
+                                            {"Test cellar", "TEST", "Phone"}));
+    cellar::Cellar& cellar = *made;
+    const SubjectId ada = must(cellar::registerPerson(cellar, "Ada"));
+    const SubjectId rack = must(cellar::registerPlace(cellar, "Rack 1"));
+    const SubjectId beer = must(cellar::registerBatch(cellar, {"Night Ferry"}));
+    std::vector<SubjectId> made_;
+    for (int i = 1; i <= barrels; ++i) {
+        cellar::NewBarrel barrel;
+        barrel.mark = "Rum " + std::to_string(i);
+        barrel.spirit = "rum";
+        barrel.size = litres(200);
+        barrel.place = rack;
+        cellar::FullSince full;
+        full.since = {device_->clock.now() + std::chrono::days(49), 0};
+        device_->clock.pass(std::chrono::seconds(1));
+        full.since.time = device_->clock.now();
+        full.precision = cellar::DatePrecision::Month;
+        full.batch = beer;
+        full.volume = litres(190);
+        barrel.fullSince = full;
+        made_.push_back(must(cellar::registerBarrel(cellar, barrel)).barrel);
+    }
+    for (int round = 0; round < tastings; ++round) {
+        device_->clock.pass(std::chrono::days(20));
+        for (const SubjectId& barrel : made_) {
+            cellar::NewTaste taste;
+            taste.barrel = barrel;
+            taste.scores = {{"vanilla", 3 + round}, {"oak", 4}, {"acidity", std::nullopt}};
+            taste.circumstance.person = ada;
+            taste.circumstance.note = "early days";
+            must(cellar::recordTaste(cellar, taste));
+        }
+    }
+    device_->clock.setWall(std::max(*fromIso(today), device_->clock.now()));
+    made.reset();
+    this->start();
+}
+
+void TestApp::start()
+{
+    app_ = std::make_unique<viewmodels::AppViewModel>(
+        Outside{device_->clock, *disk_, device_->random, device_->ids, device_->keys}, *places_,
+        viewmodels::AppViewModel::Start{
+            device_->cellarFolder(),
+            QString::fromStdString((device_->folder.path() / "settings.ini").string()),
+            QStringLiteral("Phone")});
+    emit appChanged();
+    app_->start();
+}
+
+void TestApp::restart()
+{
+    end();
+    start();
+}
+
+bool TestApp::isSettled() const
+{
+    return app_ && !app_->workers().isBusy() && app_->stage() != viewmodels::AppViewModel::Opening;
+}
+
+void TestApp::passSeconds(int seconds) { device_->clock.pass(std::chrono::seconds(seconds)); }
+
+void TestApp::jumpClock(int minutes)
+{
+    device_->clock.setWall(device_->clock.now() + std::chrono::minutes(minutes));
+}
+
+void TestApp::setApplicationState(int state)
+{
+    app_->applicationStateChanged(static_cast<Qt::ApplicationState>(state));
+}
+
+void TestApp::setFreeBytes(double bytes) { places_->free = static_cast<std::uint64_t>(bytes); }
+
+void TestApp::fillDisk() { disk_->failAt({FileCall::Append, 1, ErrorCode::StorageFull, true}); }
+
+void TestApp::useLongWords()
+{
+    longWords_ = std::make_unique<LongWords>();
+    QCoreApplication::installTranslator(longWords_.get());
+}
+
+void TestApp::usePlainWords() { longWords_.reset(); }
+
+QString TestApp::headPicture(const QString& mark)
+{
+    const auto* found = [&]() -> const viewmodels::BarrelLine* {
+        for (const viewmodels::BarrelLine& line : app_->due()->barrels()->rows()) {
+            if (line.title == mark) {
+                return &line;
+            }
+        }
+        return nullptr;
+    }();
+    if (found == nullptr) {
+        qFatal("no barrel %s", qPrintable(mark));
+    }
+    demo::HeadScene scene;
+    const std::string code = scan::tidied(found->code.toStdString());
+    scene.labelText = scan::labelText({"TEST", code});
+    scene.shownCode = scan::shown(code);
+    scene.mark = mark.toStdString();
+    scene.width = 1280;
+    scene.height = 960;
+    const QString path = QString::fromStdString((device_->folder.path() / "head.jpg").string());
+    writeFile(path, must(picture::encodeJpeg(demo::renderHead(scene), 85)));
+    return path;
+}
+
+QString TestApp::samplePicture()
+{
+    demo::SampleScene scene;
+    scene.width = 600;
+    scene.height = 800;
+    const QString path = QString::fromStdString((device_->folder.path() / "sample.jpg").string());
+    writeFile(path, must(picture::encodeJpeg(demo::renderSample(scene), 85)));
+    return path;
+}
+
+QString TestApp::desk(const QStringList& arguments)
+{
+    std::vector<std::string> all{"--json", "--cellar", (deskFolder_.path() / "desk").string()};
+    for (const QString& argument : arguments) {
+        all.push_back(argument.toStdString());
+    }
+    const Ended ended = run(SPILE_DESK, all);
+    if (ended.exit != 0) {
+        qWarning("spile-desk: %s", ended.err.c_str());
+    }
+    return QString::fromStdString(ended.out);
+}
+
+QStringList TestApp::stickFiles() const
+{
+    QStringList files;
+    for (const QFileInfo& file : QDir(stick()).entryInfoList(QDir::Files, QDir::Name)) {
+        files << file.absoluteFilePath();
+    }
+    return files;
+}
+
+int TestApp::mapped(const QString& library) const
+{
+    QFile maps(QStringLiteral("/proc/self/maps"));
+    return maps.open(QIODevice::ReadOnly) ? static_cast<int>(maps.readAll().count(library.toUtf8()))
+                                          : -1;
+}
+
+QString TestApp::allTexts(QObject* root) const
+{
+    QStringList texts;
+    collectTexts(qobject_cast<const QQuickItem*>(root), texts);
+    return texts.join(QLatin1Char('\n'));
+}
+
+}  // namespace spile::support

@@ -1,0 +1,90 @@
+#pragma once
+
+#include "core/base/simulated.hpp"
+#include "qml/viewmodels/app_view_model.hpp"
+#include "tests/support/faulty_file_system.hpp"
+#include "tests/support/test_device.hpp"
+
+#include <QObject>
+#include <QTranslator>
+#include <QtQml/qqmlregistration.h>
+
+namespace spile::support {
+
+/// Places for day files in a test: one folder for what goes, one for what comes.
+class TestPlaces final : public viewmodels::FilePlaces {
+public:
+    explicit TestPlaces(Path folder) : folder_(std::move(folder)) {}
+
+    [[nodiscard]] std::vector<Place> targets() override;
+    [[nodiscard]] std::vector<Found> dayFiles() override;
+    [[nodiscard]] std::uint64_t freeBytes() override { return free; }
+
+    std::uint64_t free = std::uint64_t{1} << 40U;
+
+private:
+    Path folder_;
+};
+
+/// The app with all that is real but the clock, keys and places: for QML tests of its screens.
+class TestApp : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(spile::viewmodels::AppViewModel* app READ app NOTIFY appChanged FINAL)
+    /// Where day files are handed over to and found.
+    Q_PROPERTY(QString stick READ stick CONSTANT FINAL)
+
+public:
+    explicit TestApp(QObject* parent = nullptr);
+    ~TestApp() override;
+
+    [[nodiscard]] viewmodels::AppViewModel* app() { return app_.get(); }
+    [[nodiscard]] QString stick() const;
+
+    /// A new device without a cellar, at its first run.
+    Q_INVOKABLE void beginEmpty();
+    /// A new device whose cellar has the person Ada and `barrels` full ones, "Rum 1" and so on,
+    /// each filled 200 days ago, tasted `tastings` times since.
+    Q_INVOKABLE void beginWithBarrels(int barrels, int tastings);
+    /// End the app and start it again on the same folder.
+    Q_INVOKABLE void restart();
+    /// True once nothing that was asked for is outstanding; for tryVerify.
+    Q_INVOKABLE bool isSettled() const;
+
+    Q_INVOKABLE void passSeconds(int seconds);
+    /// Set the wall clock, not the time since the machine started.
+    Q_INVOKABLE void jumpClock(int minutes);
+    Q_INVOKABLE void setApplicationState(int state);
+    Q_INVOKABLE void setFreeBytes(double bytes);
+    /// From now on every write to the disk besides SQLite's fails for want of room.
+    Q_INVOKABLE void fillDisk();
+    /// Let every text be 40 % longer, as a long language has it.
+    Q_INVOKABLE void useLongWords();
+    Q_INVOKABLE void usePlainWords();
+    /// The path of a picture of the head of the barrel with that mark.
+    Q_INVOKABLE QString headPicture(const QString& mark);
+    Q_INVOKABLE QString samplePicture();
+    /// What `spile-desk --json` answers, in its own folder of this test.
+    Q_INVOKABLE QString desk(const QStringList& arguments);
+    Q_INVOKABLE QStringList stickFiles() const;
+    /// How many shared objects of that name are mapped into this process.
+    Q_INVOKABLE int mapped(const QString& library) const;
+    /// Texts of all visible items of `root`, one a line.
+    Q_INVOKABLE QString allTexts(QObject* root) const;
+
+signals:
+    void appChanged();
+
+private:
+    void start();
+    void end();
+
+    std::unique_ptr<TestDevice> device_;
+    std::unique_ptr<FaultyFileSystem> disk_;
+    std::unique_ptr<TestPlaces> places_;
+    std::unique_ptr<viewmodels::AppViewModel> app_;
+    std::unique_ptr<QTranslator> longWords_;
+    TempFolder deskFolder_;
+};
+
+}  // namespace spile::support

@@ -1,0 +1,101 @@
+import QtQuick
+import QtTest
+import Spile.TestApp
+import Spile.ViewModels
+
+// The day file: no state is skipped or claimed before it is proven; corrections after it was written.
+AppStage {
+    id: stage
+
+    readonly property DayFileViewModel dayFile: stage.test.app ? stage.test.app.dayFile : null
+
+    Finger {
+        name: "DayFile"
+        stage: stage
+
+        function begin() {
+            stage.test.beginWithBarrels(1, 1)
+            stage.raise("")
+            settle()
+            stage.test.app.people.choose(0)
+        }
+        function draw() {
+            stage.test.app.navigator.go(Navigator.Due)
+            settle()
+            tap("row0")
+            tap("draw")
+            tap("record")
+            stage.test.app.goBack()
+            settle()
+        }
+        function test_states_follow_one_another() {
+            begin()
+            tap("bar2")
+            tap("dayFile")
+            compare(stage.dayFile.fileName, "")
+            compare(stage.dayFile.handedText, "")
+            verify(!shown("handed"))
+            verify(!shown("target0"), "nothing to hand over yet")
+            tap("write")
+            verify(stage.dayFile.fileName.endsWith(".spile"))
+            verify(!shown("handed"), "it is not handed over by being written")
+            compare(stage.test.stickFiles().length, 0)
+            tap("target0")
+            verify(shown("handed"))
+            compare(stage.test.stickFiles().length, 1)
+            for (const word of ["synced", "Synced", "synchron"]) {
+                verify(!texts().includes(word))
+            }
+            // Nothing says that the desk has it: there is no receipt.
+            compare(stage.dayFile.receipts.length, 0)
+        }
+        function test_counts_what_is_new() {
+            begin()
+            tap("bar2")
+            tap("dayFile")
+            tap("write")
+            compare(stage.test.app.dayFile.shortText, "Nothing new")
+            draw()
+            tap("back")
+            tap("bar2")
+            verify(stage.test.app.dayFile.shortText.startsWith("1 "), stage.test.app.dayFile.shortText)
+        }
+        function test_taking_back_after_the_file_makes_a_correction() {
+            begin()
+            draw()
+            tap("back")
+            tap("bar2")
+            tap("dayFile")
+            tap("write")
+            tap("back")
+            const before = stage.test.app.today.journal.rowCount()
+            tap("takeBack0")
+            tryVerify(() => texts().includes("Taken back"), 5000)
+            verify(stage.test.app.dayFile.shortText.startsWith("1 "), "the correction is new: " + stage.test.app.dayFile.shortText)
+            compare(stage.test.app.today.journal.rowCount(), before)
+            tap("takeBack0")
+            tryVerify(() => !texts().includes("Taken back:") && !stage.test.app.today.journal.data(stage.test.app.today.journal.index(0, 0), Qt.UserRole + 4), 5000)
+        }
+        function test_says_that_a_sheet_is_open() {
+            begin()
+            tap("row0")
+            stage.test.app.taste()
+            settle()
+            stage.test.app.openDayFile()
+            settle()
+            compare(stage.dayFile.openSheets, 1)
+            verify(texts().includes("still open"), texts())
+        }
+        function test_full_storage_is_said_and_nothing_lost() {
+            begin()
+            draw()
+            stage.test.fillDisk()
+            stage.test.app.openDayFile()
+            settle()
+            tap("write")
+            verify(texts().includes("storage is full"), texts())
+            verify(texts().includes("is safe"), texts())
+            compare(stage.dayFile.fileName, "")
+        }
+    }
+}
