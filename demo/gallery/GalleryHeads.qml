@@ -16,6 +16,7 @@ Page {
     }
     PhotoFrame {
         width: parent.width
+        height: Theme.mm(30)
         source: Qt.resolvedUrl("glass.png")
         description: "The sample of Tue 3 Oct in a glass"
     }

@@ -7,6 +7,7 @@
 #include "platform/system/file_key_store.hpp"
 #include "platform/system/system_clock.hpp"
 #include "platform/system/system_random.hpp"
+#include "qml/theme/typefaces.hpp"
 #include "qml/viewmodels/app_view_model.hpp"
 
 #include <QDir>
@@ -72,6 +73,7 @@ int run(QGuiApplication& application, const Options& options)
     FileOpener opener(app);
     application.installEventFilter(&opener);
 
+    theme::Typefaces::load();  // before any text is laid out
     QQmlApplicationEngine engine;
     bool complained = false;
     QObject::connect(&engine, &QQmlEngine::warnings, &app, [&complained] { complained = true; });

@@ -26,7 +26,7 @@ FrameSource {
     VideoOutput {
         id: output
         anchors.fill: parent
-        fillMode: VideoOutput.PreserveAspectCrop
+        fillMode: view.whole ? VideoOutput.PreserveAspectFit : VideoOutput.PreserveAspectCrop
     }
     FrameTap {
         id: tap

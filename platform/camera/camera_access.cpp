@@ -26,7 +26,7 @@ void CameraAccess::ask()
 #endif
 }
 
-bool CameraAccess::isFailureDenial() const
+bool CameraAccess::isFailureDenial()
 {
 #if QT_VERSION < QT_VERSION_CHECK(6, 5, 0) && (defined(Q_OS_ANDROID) || defined(Q_OS_IOS))
     return true;

@@ -22,7 +22,7 @@ public:
 
     [[nodiscard]] bool isGranted() const { return granted_; }
     [[nodiscard]] bool isDenied() const { return denied_; }
-    [[nodiscard]] bool isFailureDenial() const;
+    [[nodiscard]] static bool isFailureDenial();
 
 signals:
     void changed();

@@ -45,6 +45,9 @@ FrameTap::FrameTap(QObject* parent) : QObject(parent), mailbox_(std::make_shared
 {
     mailbox_->owner = this;
     connect(&reader_, &frames::FrameReader::read, this, &FrameTap::read);
+    // Emitted in other threads.
+    connect(this, &FrameTap::frameCame, this, &FrameTap::takeNewest, Qt::QueuedConnection);
+    connect(this, &FrameTap::pictureMade, this, &FrameTap::tellPhoto, Qt::QueuedConnection);
 }
 
 FrameTap::~FrameTap()
@@ -61,15 +64,14 @@ void FrameTap::setSink(QVideoSink* sink)
     }
     disconnect(connection_);
     sink_ = sink;
-    if (sink_) {
+    if (!sink_.isNull()) {
         // Runs in whatever thread the frame comes in, and may outlive this object by one frame.
         connection_ = connect(
             sink_, &QVideoSink::videoFrameChanged, [mailbox = mailbox_](const QVideoFrame& frame) {
                 const std::lock_guard lock(mailbox->mutex);
                 mailbox->newest = frame;
                 if (mailbox->owner != nullptr && !std::exchange(mailbox->posted, true)) {
-                    QMetaObject::invokeMethod(mailbox->owner, &FrameTap::takeNewest,
-                                              Qt::QueuedConnection);
+                    emit mailbox->owner->frameCame();
                 }
             });
     }
@@ -116,22 +118,21 @@ void FrameTap::keepFrame(const QString& folder)
     QThreadPool::globalInstance()->start([mailbox = mailbox_, frame = mailbox_->newest, folder] {
         const QString file = frame.isValid() ? keepPicture(frame, folder) : QString();
         const std::lock_guard answering(mailbox->mutex);
-        FrameTap* owner = mailbox->owner;
-        if (owner == nullptr) {
+        if (mailbox->owner != nullptr) {
+            emit mailbox->owner->pictureMade(file);
+        } else {
             QFile::remove(file);
-            return;
         }
-        QMetaObject::invokeMethod(
-            owner,
-            [owner, file] {
-                if (file.isEmpty()) {
-                    emit owner->photoFailed();
-                } else {
-                    emit owner->photoTaken(file);
-                }
-            },
-            Qt::QueuedConnection);
     });
+}
+
+void FrameTap::tellPhoto(const QString& file)
+{
+    if (file.isEmpty()) {
+        emit photoFailed();
+    } else {
+        emit photoTaken(file);
+    }
 }
 
 }  // namespace spile::camera

@@ -46,10 +46,14 @@ signals:
     void read(const QString& text, const QString& format);
     void photoTaken(const QString& file);
     void photoFailed();
+    // Of its own, from other threads.
+    void frameCame();
+    void pictureMade(const QString& file);
 
 private:
     struct Mailbox;
     void takeNewest();
+    void tellPhoto(const QString& file);
 
     frames::FrameReader reader_;
     std::shared_ptr<Mailbox> mailbox_;

@@ -6,6 +6,7 @@ Item {
     property bool active: false
     // A film, picture or folder in the camera's place.
     property url source
+    property bool whole: false // shows all of the picture; else it fills this item
     property bool torchOn: false
     property bool torchPossible: false
     property bool zoomedIn: false

@@ -50,9 +50,10 @@ Item {
             onEdited: newText => first.app.newCellarName = newText
         }
     }
-    Loader {
+    PartLoader {
         anchors.fill: parent
-        active: first.takingIn
-        sourceComponent: TakeInPage { app: first.app }
+        app: first.app
+        shown: first.takingIn
+        file: "TakeInPage.qml"
     }
 }

@@ -9,7 +9,8 @@ import Spile.ViewModels
 Page {
     id: column
 
-    required property BarrelViewModel viewModel
+    required property AppViewModel app
+    readonly property BarrelViewModel viewModel: column.app.barrel
 
     title: column.viewModel.loaded ? column.viewModel.name : ""
     subtitle: column.viewModel.loaded ? column.viewModel.contents : ""

@@ -6,6 +6,7 @@ Loader {
     id: loader
 
     required property AppViewModel app
+    required property bool shown
     required property int page
     property url standIn
     // In the order of Navigator.Page.
@@ -13,16 +14,14 @@ Loader {
         "BarrelPage.qml", "RegisterPage.qml", "PeoplePage.qml", "DrawPage.qml", "TastePage.qml", "ComparePage.qml",
         "PhotoPage.qml", "RecordPage.qml", "DayFilePage.qml", "TakeInPage.qml", "SettingsPage.qml",
         "WasHerePage.qml", "HandbookPage.qml"]
+    readonly property bool hasCamera: loader.page === Navigator.Scan || loader.page === Navigator.Photo
 
-    focus: true
     onPageChanged: loader.show()
-    onActiveChanged: loader.show()
+    onShownChanged: loader.show()
     Component.onCompleted: loader.show()
 
     function show() {
-        if (loader.active) {
-            loader.setSource(loader.files[loader.page], loader.page === Navigator.Scan || loader.page === Navigator.Photo
-                             ? { app: loader.app, standIn: loader.standIn } : { app: loader.app })
-        }
+        loader.setSource(loader.shown ? loader.files[loader.page] : "",
+                         loader.hasCamera ? { app: loader.app, standIn: loader.standIn } : { app: loader.app })
     }
 }

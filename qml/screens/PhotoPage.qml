@@ -14,8 +14,8 @@ Page {
     property url standIn
     property alias cameraFile: finder.cameraFile
 
-    title: page.viewModel.ofSheet ? qsTr("Photo of the sample") : qsTr("Photo of the barrel")
-    subtitle: page.viewModel.barrelName
+    title: qsTr("Photo")
+    subtitle: page.viewModel.ofSheet ? qsTr("The sample from %1").arg(page.viewModel.barrelName) : page.viewModel.barrelName
     backShown: true
     onBackPressed: page.app.goBack()
     footer: [
@@ -26,6 +26,7 @@ Page {
             visible: page.viewModel.kept
 
             Pad {
+                id: undo
                 objectName: "undo"
                 width: (afterwards.width - afterwards.spacing) / 2
                 height: Math.max(implicitHeight, another.implicitHeight)
@@ -38,11 +39,22 @@ Page {
                 id: another
                 objectName: "another"
                 width: (afterwards.width - afterwards.spacing) / 2
+                height: Math.max(implicitHeight, undo.implicitHeight)
                 glyph: Glyph.Photo
                 text: qsTr("Take another")
                 enabled: !page.viewModel.busy
                 onFired: page.viewModel.another()
             }
+        },
+        Pad {
+            objectName: "done"
+            width: parent.width
+            leastHeight: Theme.main
+            visible: page.viewModel.kept
+            act: true
+            glyph: Glyph.Check
+            text: qsTr("Done")
+            onFired: page.app.goBack()
         },
         Pad {
             objectName: "torch"
@@ -104,9 +116,10 @@ Page {
         id: finder
         objectName: "finder"
         width: parent.width
-        height: Math.max(Theme.mm(40), Math.min(width * 1.2, page.room - finder.y))
+        height: Math.max(Theme.mm(25), page.room - finder.y)
         visible: !page.viewModel.kept && finder.problem.length === 0
         active: page.visible && !page.viewModel.kept
+        whole: true
         frameAspect: page.viewModel.ofSheet ? 0.75 : 1
         standIn: page.standIn
         onPhotoTaken: file => page.viewModel.keep(file)

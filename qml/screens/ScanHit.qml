@@ -8,13 +8,15 @@ Column {
     id: hit
 
     required property ScanViewModel viewModel
+    property bool looksOn // the camera goes on looking meanwhile
+    readonly property bool found: hit.viewModel.state === ScanViewModel.Found
 
     spacing: Theme.gap
 
     Words {
         objectName: "hitName"
         width: parent.width
-        visible: hit.viewModel.state === ScanViewModel.Found
+        visible: hit.found
         text: hit.viewModel.name
         font: Theme.readout
         horizontalAlignment: Text.AlignHCenter
@@ -24,9 +26,9 @@ Column {
     Words {
         objectName: "hitCode"
         width: parent.width
-        visible: hit.viewModel.code.length > 0
+        visible: hit.found
         text: hit.viewModel.code
-        font: Theme.code
+        font: Theme.readout
         horizontalAlignment: Text.AlignHCenter
         Accessible.role: Accessible.StaticText
         Accessible.name: text
@@ -54,8 +56,9 @@ Column {
     Pad {
         objectName: "again"
         width: parent.width
-        glyph: Glyph.Scan
-        text: hit.viewModel.state === ScanViewModel.Found ? qsTr("Not this one") : qsTr("Look again")
+        visible: !hit.looksOn
+        glyph: hit.found ? Glyph.None : Glyph.Undo
+        text: hit.found ? qsTr("Not this one") : qsTr("Try again")
         onFired: hit.viewModel.again()
     }
 }

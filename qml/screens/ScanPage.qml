@@ -21,12 +21,12 @@ Page {
     readonly property bool looking: page.viewModel.state === ScanViewModel.Looking
     readonly property bool found: page.viewModel.state === ScanViewModel.Found
     readonly property real below: (hints.visible ? hints.height + Theme.gap : 0) + (hit.visible ? hit.height + Theme.gap : 0)
-    readonly property bool waysShown: page.typing || page.viewModel.showOtherWays || finder.problem.length > 0
+    readonly property bool waysShown: !page.typing && (page.viewModel.showOtherWays || finder.problem.length > 0)
 
     readonly property int padColumns: Theme.largeText ? 1 : 2
     readonly property real padWidth: (ways.width - (page.padColumns - 1) * Theme.gap) / page.padColumns
 
-    title: page.typing ? qsTr("Type the code") : qsTr("Scan a label")
+    title: !page.typing ? qsTr("Scan a label") : page.viewModel.typed.length > 0 ? page.viewModel.typed : qsTr("Type the code")
     backShown: page.typing
     onBackPressed: page.useCamera()
     onListWanted: page.app.allBarrels()
@@ -75,19 +75,21 @@ Page {
             width: parent.width
             columns: page.padColumns
             spacing: Theme.gap
+            visible: !page.typing
 
             Pad {
-                objectName: page.typing ? "camera" : "type"
+                id: type
+                objectName: "type"
                 width: page.padWidth
                 height: Math.max(implicitHeight, list.implicitHeight)
-                glyph: page.typing ? Glyph.Scan : Glyph.None
-                text: page.typing ? qsTr("Use the camera") : qsTr("Type the code")
-                onFired: page.typing ? page.useCamera() : page.useKeys()
+                text: qsTr("Type the code")
+                onFired: page.typing = true
             }
             Pad {
                 id: list
                 objectName: "fromList"
                 width: page.padWidth
+                height: Math.max(implicitHeight, type.implicitHeight)
                 text: qsTr("Choose from the list")
                 onFired: page.listWanted()
             }
@@ -105,7 +107,7 @@ Page {
         id: finder
         objectName: "finder"
         width: parent.width
-        height: Math.max(Theme.mm(40), Math.min(width * 1.2, page.room - page.below))
+        height: Math.max(Theme.mm(25), Math.min(width * 1.2, page.room - page.below))
         visible: !page.typing && !page.found && finder.problem.length === 0
         active: page.visible && !page.typing && !page.found
         standIn: page.standIn
@@ -126,6 +128,7 @@ Page {
         objectName: "hit"
         width: parent.width
         visible: !page.looking
+        looksOn: finder.visible
         viewModel: page.viewModel
     }
     TypedCode {
@@ -135,10 +138,6 @@ Page {
         viewModel: page.viewModel
     }
 
-    function useKeys() {
-        page.typing = true
-        page.viewModel.again()
-    }
     function useCamera() {
         page.typing = false
         page.viewModel.again()

@@ -38,7 +38,7 @@ FocusScope {
         anchors { left: parent.left; top: parent.top; bottom: notice.top }
         app: shell.app
         standIn: shell.standIn
-        active: shell.twoColumns
+        shown: shell.twoColumns
         page: shell.navigator.listPage
     }
     PageLoader {
@@ -50,39 +50,34 @@ FocusScope {
             top: parent.top
             bottom: notice.top
         }
+        focus: true
         app: shell.app
         standIn: shell.standIn
-        active: shell.ready && (!shell.twoColumns || shell.navigator.detailShown)
+        shown: shell.ready && (!shell.twoColumns || shell.navigator.detailShown)
         page: shell.navigator.page
     }
-    EmptyNote {
-        anchors.centerIn: main
-        width: main.width - 4 * Theme.margin
-        visible: shell.twoColumns && !shell.navigator.detailShown
-        text: shell.navigator.root === Navigator.Today ? qsTr("Choose what to do on the left.")
-                                                       : qsTr("Choose a barrel on the left, or scan one.")
+    PartLoader {
+        objectName: "choose"
+        anchors.fill: main
+        app: shell.app
+        shown: shell.twoColumns && !shell.navigator.detailShown
+        file: "ChoosePage.qml"
     }
-    HistoryColumn {
+    PartLoader {
         id: history
         objectName: "history"
         width: shell.threeColumns ? (shell.width - Theme.listColumn) * 0.45 : 0
         anchors { right: parent.right; top: parent.top; bottom: notice.top }
-        visible: shell.threeColumns
-        viewModel: shell.app.barrel
+        app: shell.app
+        shown: shell.threeColumns
+        file: "HistoryColumn.qml"
     }
-    Loader {
+    PartLoader {
+        objectName: "beforeReady"
         anchors { left: parent.left; right: parent.right; top: parent.top; bottom: notice.top }
-        active: !shell.ready
-        sourceComponent: shell.app.stage === AppViewModel.FirstRun ? firstRun
-                       : shell.app.stage === AppViewModel.Broken ? broken : null
-    }
-    Component {
-        id: firstRun
-        FirstRunPage { app: shell.app }
-    }
-    Component {
-        id: broken
-        BrokenPage { app: shell.app }
+        app: shell.app
+        shown: shell.app.stage === AppViewModel.FirstRun || shell.app.stage === AppViewModel.Broken
+        file: shell.app.stage === AppViewModel.Broken ? "BrokenPage.qml" : "FirstRunPage.qml"
     }
     NoticeBar {
         id: notice

@@ -19,7 +19,7 @@ FrameSource {
     Image {
         anchors.fill: parent
         source: frames.current
-        fillMode: Image.PreserveAspectCrop
+        fillMode: still.whole ? Image.PreserveAspectFit : Image.PreserveAspectCrop
         autoTransform: true
         sourceSize.width: 1920
     }

@@ -3,38 +3,47 @@ import Spile.Components
 import Spile.Theme
 import Spile.ViewModels
 
-// The code is typed from the label, for when the camera does not read it.
+// The code is typed from the label, for when the camera does not read it. A whole code that cannot be right takes the
+// place of the keys: more of them would not help.
 Column {
     id: typed
 
     required property ScanViewModel viewModel
+    readonly property bool wrong: typed.viewModel.typedError.length > 0
 
     spacing: Theme.gap
 
-    Words {
-        objectName: "typed"
-        width: parent.width
-        text: typed.viewModel.typed.length > 0 ? typed.viewModel.typed : "···-···"
-        font: Theme.readout
-        horizontalAlignment: Text.AlignHCenter
-        Accessible.role: Accessible.StaticText
-        Accessible.name: typed.viewModel.typed.length > 0 ? qsTr("Typed: %1").arg(typed.viewModel.typed) : qsTr("Nothing typed yet")
-    }
     Banner {
         objectName: "typedError"
         width: parent.width
-        visible: typed.viewModel.typedError.length > 0
+        visible: typed.wrong
         kind: Banner.Refused
         text: typed.viewModel.typedError
     }
     BarrelSuggestions {
         width: parent.width
-        visible: typed.viewModel.suggestions.length > 0
+        visible: typed.wrong
         viewModel: typed.viewModel
+    }
+    Pad {
+        objectName: "change"
+        width: parent.width
+        visible: typed.wrong
+        glyph: Glyph.Erase
+        text: qsTr("Change the last character")
+        onFired: typed.viewModel.erase()
+    }
+    Pad {
+        objectName: "clear"
+        width: parent.width
+        visible: typed.wrong
+        text: qsTr("Type it anew")
+        onFired: typed.viewModel.clear()
     }
     Keypad {
         objectName: "keypad"
         width: parent.width
+        visible: !typed.wrong
         keys: typed.viewModel.keys
         columns: 6
         onTyped: key => typed.viewModel.type(key)

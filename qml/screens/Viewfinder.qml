@@ -11,6 +11,7 @@ FocusScope {
     property url standIn
     property bool torchOn: false
     property bool zoomedIn: false
+    property bool whole: false // shows all of the picture
     property real frameAspect: 1 // width to height of what is aimed at
     readonly property bool showsFilm: /\.(avi|mkv|mov|mp4|webm)$/i.test(String(finder.standIn))
     property url cameraFile: String(finder.standIn).length === 0 || finder.showsFilm ? "CameraFinder.qml" : "StillCamera.qml"
@@ -47,6 +48,7 @@ FocusScope {
     Binding { target: finder.camera; property: "active"; value: finder.running; when: finder.camera !== null }
     Binding { target: finder.camera; property: "torchOn"; value: finder.torchOn; when: finder.camera !== null }
     Binding { target: finder.camera; property: "zoomedIn"; value: finder.zoomedIn; when: finder.camera !== null }
+    Binding { target: finder.camera; property: "whole"; value: finder.whole; when: finder.camera !== null }
     Connections {
         target: finder.camera
         function onCodeRead(text: string, format: string) {

@@ -1,5 +1,6 @@
 pragma Singleton
 import QtQuick
+import Spile.Theme
 
 // How the app looks: every colour, size and font. Nothing is computed from them elsewhere.
 QtObject {
@@ -24,16 +25,16 @@ QtObject {
 
     // Type, by the height of its capitals: 2.0, 2.4, 3.6, 6.6 and 11.4 mm.
     readonly property Typefaces typefaces: Typefaces {}
-    readonly property font label: theme.type(theme.typefaces.semiBold.font, 2.8 * theme.heldTextScale)
-    readonly property font body: theme.type(theme.typefaces.regular.font, 3.3 * theme.heldTextScale)
-    readonly property font strongBody: theme.type(theme.typefaces.bold.font, 3.3 * theme.heldTextScale)
-    readonly property font glance: theme.type(theme.typefaces.regular.font, 5 * theme.heldTextScale)
-    readonly property font strongGlance: theme.type(theme.typefaces.bold.font, 5 * theme.heldTextScale)
-    readonly property font code: theme.type(theme.typefaces.numerals.font, 5 * theme.heldTextScale)
-    readonly property font smallCode: theme.type(theme.typefaces.numerals.font, 3.3 * theme.heldTextScale)
-    readonly property font readout: theme.type(theme.typefaces.numerals.font, 9.3 * theme.heldTextScale)
+    readonly property font label: theme.type(theme.typefaces.semiBold, 2.8 * theme.heldTextScale)
+    readonly property font body: theme.type(theme.typefaces.regular, 3.3 * theme.heldTextScale)
+    readonly property font strongBody: theme.type(theme.typefaces.bold, 3.3 * theme.heldTextScale)
+    readonly property font glance: theme.type(theme.typefaces.regular, 5 * theme.heldTextScale)
+    readonly property font strongGlance: theme.type(theme.typefaces.bold, 5 * theme.heldTextScale)
+    readonly property font code: theme.type(theme.typefaces.numerals, 5 * theme.heldTextScale)
+    readonly property font smallCode: theme.type(theme.typefaces.numerals, 3.3 * theme.heldTextScale)
+    readonly property font readout: theme.type(theme.typefaces.numerals, 9.3 * theme.heldTextScale)
     // Can be read from the barrel as it is, and twice the size would not fit on a phone: it does not scale.
-    readonly property font timer: theme.type(theme.typefaces.numerals.font, 15.9)
+    readonly property font timer: theme.type(theme.typefaces.numerals, 15.9)
 
     // Things to press: never lower than their text, of which a row has two lines.
     readonly property int rung: theme.heightFor(theme.padSizes.rung, theme.codeLine.height)

@@ -187,7 +187,7 @@ void PhotoViewModel::undo()
         this,
         [sheet = sheet_, hash = kept_.hash.hex()](cellar::Cellar& cellar) -> Result<void> {
             SPILE_ASSIGN(last, cellar::lastTap(cellar, sheet));
-            if (last && last->subject == "photo" && last->name == hash) {
+            if (last && last->name == hash) {
                 SPILE_ASSIGN(undone, cellar::undoTap(cellar, sheet));
                 std::ignore = undone;
             }

@@ -95,7 +95,7 @@ Result<ScanViewModel::Sighting> ScanViewModel::lookUp(cellar::Cellar& cellar,
     std::vector<std::string> codes;
     if (sighting.isTypedWrong) {
         codes = scan::nearCodes(sighting.cellarMark, typed);
-    } else if (label && label->cellarMark == sighting.cellarMark) {
+    } else if (label) {
         codes = {label->code};
     }
     for (const std::string& code : codes) {

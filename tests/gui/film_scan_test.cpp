@@ -49,8 +49,7 @@ void FilmScanTest::findsTheBarrelOfAFilm()
 {
     support::ViewModelWorld world;
     QVERIFY(world.waitUntilOpen());
-    const QString file =
-        QString::fromStdString((world.device.folder.path() / "head.avi").string());
+    const QString file = QString::fromStdString((world.device.folder.path() / "head.avi").string());
     QFile film(file);
     QVERIFY(film.open(QIODevice::WriteOnly));
     const Bytes bytes = filmOfHead(world.mark, world.small);

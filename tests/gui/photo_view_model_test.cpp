@@ -114,8 +114,8 @@ std::vector<cellar::PhotoRow> PhotoViewModelTest::photos()
 
 std::size_t PhotoViewModelTest::photosOnSheet()
 {
-    const auto content = world_->act(
-        [&](cellar::Cellar& cellar) { return cellar::readSheet(cellar, sheet_); });
+    const auto content =
+        world_->act([&](cellar::Cellar& cellar) { return cellar::readSheet(cellar, sheet_); });
     return content ? content->photos.size() : 99;
 }
 
@@ -189,8 +189,8 @@ void PhotoViewModelTest::takesNoOtherTapBack()
     QVERIFY(tapped.has_value());
     photo_->undo();
     QTRY_VERIFY(!photo_->isBusy());
-    const auto content = world_->act(
-        [&](cellar::Cellar& cellar) { return cellar::readSheet(cellar, sheet_); });
+    const auto content =
+        world_->act([&](cellar::Cellar& cellar) { return cellar::readSheet(cellar, sheet_); });
     QVERIFY(content.has_value());
     QCOMPARE(content->taste.scores.size(), std::size_t{1});
     QCOMPARE(content->photos.size(), std::size_t{1});
@@ -212,9 +212,8 @@ void PhotoViewModelTest::refusesWithoutRoom()
 void PhotoViewModelTest::saysWhenTheDiskIsFull()
 {
     photo_->beginForSheet(barrel_, sheet_);
-    world_->disk.failAt({.call = support::FileCall::Append,
-                         .code = ErrorCode::StorageFull,
-                         .lasting = true});
+    world_->disk.failAt(
+        {.call = support::FileCall::Append, .code = ErrorCode::StorageFull, .lasting = true});
     keep();
     QVERIFY(!photo_->isKept());
     QCOMPARE(photo_->errorText(), storageFull);

@@ -28,6 +28,7 @@ private slots:
     void forgivesLookAlikes();
     void saysThatATypedCodeIsWrongAndWhatWasMeant();
     void takesBackWhatIsTyped();
+    void dropsAnAnswerThatComesTooLate();
     void asksWhichOfTwoWithOneCode();
 
 private:
@@ -240,6 +241,17 @@ void ScanViewModelTest::takesBackWhatIsTyped()
     QVERIFY(scan_->typed().isEmpty());
     scan_->erase();
     QVERIFY(scan_->typed().isEmpty());
+}
+
+void ScanViewModelTest::dropsAnAnswerThatComesTooLate()
+{
+    QSignalSpy found(scan_.get(), &ScanViewModel::found);
+    type(world_->small.code);
+    scan_->clear();  // before the records have answered
+    QTRY_VERIFY(!world_->workers.isBusy());
+    QCOMPARE(scan_->state(), ScanViewModel::Looking);
+    QTest::qWait(120);
+    QCOMPARE(found.size(), 0);
 }
 
 void ScanViewModelTest::asksWhichOfTwoWithOneCode()

@@ -3,7 +3,7 @@ import QtTest
 import Spile.Components
 import Spile.Theme
 
-// What is typed, stepped and chosen.
+// What is stepped, keyed and chosen.
 Item {
     id: window
     width: 390
@@ -26,14 +26,6 @@ Item {
     Component {
         id: codesOf
         Keypad { columns: 6; keys: Array.from("0123456789ABCDEFGHJKMNPQRSTVWXYZ") }
-    }
-    Component {
-        id: entryOf
-        TextEntry {
-            width: 354
-            label: "Mark"
-            onEdited: newText => text = newText
-        }
     }
     Component {
         id: chipsOf
@@ -103,7 +95,6 @@ Item {
             const stepper = make(stepperOf, { width: data.width })
             compare(findChild(stepper, "lessTen").y, findChild(stepper, "moreTen").y)
         }
-
         function test_keypad_types_and_erases() {
             const keypad = make(keypadOf, {})
             watch(keypad, "typed", "erased")
@@ -124,68 +115,6 @@ Item {
             verify(key.x + key.width <= data.width)
             compare(findChild(keypad, "key5").y > findChild(keypad, "key0").y, data.width < 400, "six in a row if there is room")
         }
-
-        function test_entry_tells_each_change() {
-            const entry = make(entryOf, {})
-            watch(entry, "edited", "done")
-            mouseClick(findChild(entry, "input"))
-            keyClick(Qt.Key_R)
-            keyClick(Qt.Key_3)
-            compare(entry.text, "r3")
-            compare(spy.count, 2)
-            keyClick(Qt.Key_Return)
-            compare(otherSpy.count, 1)
-            compare(entry.text, "r3")
-        }
-        function test_entry_follows_its_text() {
-            const entry = make(entryOf, { text: "Rum 3" })
-            const input = findChild(entry, "input")
-            compare(input.text, "Rum 3")
-            input.forceActiveFocus()
-            keyClick(Qt.Key_X)
-            entry.text = "Rye 2"
-            compare(input.text, "Rye 2")
-        }
-        function test_entry_of_lines_takes_new_ones() {
-            const entry = make(entryOf, { lines: 3 })
-            watch(entry, "done", "")
-            findChild(entry, "input").forceActiveFocus()
-            keyClick(Qt.Key_A)
-            keyClick(Qt.Key_Return)
-            keyClick(Qt.Key_B)
-            compare(entry.text, "a\nb")
-            compare(spy.count, 0)
-        }
-        function test_entry_takes_an_enter_that_comes_as_text() {
-            const entry = make(entryOf, {})
-            watch(entry, "done", "")
-            findChild(entry, "input").text = "Rum\n"
-            compare(entry.text, "Rum")
-            compare(spy.count, 1)
-        }
-        function test_entry_lets_tab_through() {
-            const entry = make(entryOf, {})
-            const next = make(entryOf, { y: 300 })
-            findChild(entry, "input").forceActiveFocus()
-            keyClick(Qt.Key_Tab)
-            verify(findChild(next, "input").activeFocus)
-            keyClick(Qt.Key_Backtab)
-            verify(findChild(entry, "input").activeFocus)
-            compare(entry.text, "")
-        }
-        function test_entry_says_what_is_wrong() {
-            const entry = make(entryOf, {})
-            verify(!findChild(entry, "error").visible)
-            entry.error = "That is not a number."
-            verify(findChild(entry, "error").visible)
-        }
-        function test_entry_grows_with_long_text() {
-            const entry = make(entryOf, {})
-            const low = entry.height
-            entry.text = "A mark that is so long that it needs more lines than the field has room for when it stands in it."
-            tryVerify(() => entry.height > low)
-        }
-
         function test_chips_tell_which() {
             const chips = make(chipsOf, {})
             watch(chips, "toggled", "")

@@ -36,7 +36,8 @@ public:
     {
         std::optional<std::invoke_result_t<Act, cellar::Cellar&>> answer;
         workers.act(&workers, wanted, [&](auto done) { answer = std::move(done); });
-        [[maybe_unused]] const bool came = QTest::qWaitFor([&] { return answer.has_value(); }, 20000);
+        [[maybe_unused]] const bool came =
+            QTest::qWaitFor([&] { return answer.has_value(); }, 20000);
         return std::move(*answer);
     }
     [[nodiscard]] bool waitUntilOpen()

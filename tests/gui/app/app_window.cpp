@@ -64,6 +64,7 @@ void bringIntoView(QQuickItem* item)
 AppWindow::AppWindow(viewmodels::AppViewModel& app, QSize size) : app_(app)
 {
     engine_.addImportPath(QStringLiteral("qrc:/qt-project.org/imports"));
+    engine_.addImportPath(qEnvironmentVariable("SPILE_QML_MODULES"));  // where the camera lies
     window_.resize(size);
     QQmlComponent component(&engine_);
     component.setData("import Spile.Screens\nShell {}", QUrl(QStringLiteral("qrc:/shell.qml")));

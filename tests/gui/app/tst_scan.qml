@@ -117,7 +117,7 @@ AppStage {
             const finder = findChild(stage, "finder")
             tap("type")
             tryVerify(() => finder.camera === null)
-            tap("camera")
+            tap("back")
             tryVerify(() => finder.camera !== null)
             tap("bar0")
             compare(findChild(stage, "finder"), null)

@@ -3,7 +3,7 @@ import QtTest
 import Spile.Components
 import Spile.Theme
 
-// What is shown and not pressed.
+// What shows a quantity.
 Item {
     id: window
     width: 390
@@ -26,33 +26,12 @@ Item {
         NotchEdge { width: 30; height: 90 }
     }
     Component {
-        id: rowOf
-        ListRow { width: 354; title: "Rum 3" }
-    }
-    Component {
-        id: waitOf
-        WaitRows { width: 354 }
-    }
-    Component {
-        id: undoOf
-        UndoBar { width: 390; text: "Vanilla 7 kept" }
-    }
-    Component {
-        id: bannerOf
-        Banner { width: 354; text: "Vent it first." }
-    }
-    Component {
-        id: barOf
-        PadBar { width: 390; labels: ["Due", "Scan", "Today"]; glyphs: [Glyph.Due, Glyph.Scan, Glyph.Today] }
-    }
-    Component {
         id: chartOf
         Chart { width: 354; range: Qt.rect(0, 0, 10, 10) }
     }
-    SignalSpy { id: spy }
 
     TestCase {
-        name: "Faces"
+        name: "Gauges"
         when: windowShown
 
         function init() {
@@ -64,12 +43,6 @@ Item {
             verify(item)
             waitForRendering(item)
             return item
-        }
-        function watch(item: Item, signal: string) {
-            spy.target = null
-            spy.clear()
-            spy.signalName = signal
-            spy.target = item
         }
         function grey(colour: color): real {
             return 0.2126 * colour.r + 0.7152 * colour.g + 0.0722 * colour.b
@@ -90,7 +63,6 @@ Item {
             verify(widths[0] > 200 && widths[0] <= 354, widths[0])
             compare(widths, new Array(widths.length).fill(widths[0]))
         }
-
         function test_head_is_filled_to_the_level_data() {
             return [{ tag: "0 %", level: 0 }, { tag: "25 %", level: 0.25 }, { tag: "50 %", level: 0.5 }, { tag: "86 %", level: 0.86 },
                     { tag: "100 %", level: 1 }]
@@ -123,7 +95,6 @@ Item {
             fuzzyCompare(line.y + line.height / 2, 100, 1)
             fuzzyCompare(line.width, 184, 1)
         }
-
         function test_edges_differ_in_grey_data() {
             return [{ tag: "dark", palette: Theme.Dark }, { tag: "light", palette: Theme.Light }, { tag: "night", palette: Theme.Night }]
         }
@@ -147,61 +118,6 @@ Item {
                 }
             }
         }
-
-        function test_whole_row_opens() {
-            const row = make(rowOf, { code: "7K2-QFM", firstLine: "Taste", secondLine: "Room 2", standingWord: "Today" })
-            watch(row, "opened")
-            mouseClick(row, 5, 5)
-            compare(spy.count, 1)
-            compare(row.name, "Rum 3, 7K2-QFM, Today, Taste, Room 2")
-        }
-        function test_row_grows_with_its_title() {
-            const row = make(rowOf, {})
-            compare(row.height, Theme.row)
-            row.title = "A mark that takes more than two lines at the size that titles of rows have here"
-            tryVerify(() => row.height > Theme.row)
-        }
-
-        function test_rows_that_wait_come_late() {
-            const rows = make(waitOf, {})
-            verify(!rows.visible)
-            tryCompare(rows, "visible", true)
-            rows.waiting = false
-            verify(!rows.visible)
-        }
-        function test_undo_is_told() {
-            const bar = make(undoOf, { shown: true })
-            watch(bar, "undone")
-            mouseClick(findChild(bar, "undo"))
-            compare(spy.count, 1)
-            bar.shown = false
-            verify(!bar.visible)
-        }
-        function test_banner_acts() {
-            const banner = make(bannerOf, { padText: "Vented" })
-            watch(banner, "acted")
-            mouseClick(findChild(banner, "bannerPad"))
-            compare(spy.count, 1)
-            banner.padText = ""
-            verify(!findChild(banner, "bannerPad").visible)
-        }
-        function test_caution_differs_from_a_note_without_colour() {
-            const low = make(bannerOf, {}).height
-            const caution = make(bannerOf, { kind: Banner.Caution })
-            tryVerify(() => caution.height > low, 1000, "it has a line with its word")
-            const refused = make(bannerOf, { y: 300, kind: Banner.Refused })
-            tryCompare(refused, "height", caution.height)
-            verify(!grabImage(caution).equals(grabImage(refused)))
-        }
-        function test_bar_tells_which() {
-            const bar = make(barOf, { current: 2 })
-            watch(bar, "chosen")
-            verify(findChild(bar, "bar1").act)
-            verify(findChild(bar, "bar2").marked)
-            mouseClick(findChild(bar, "bar0"))
-            compare(spy.signalArguments[0][0], 0)
-        }
-
         function test_chart_takes_any_points_data() {
             const many = Array.from({ length: 500 }, (_, i) => Qt.point(i / 50, 5 + 4 * Math.sin(i / 20)))
             return [{ tag: "none", points: [], drawn: false }, { tag: "one", points: [Qt.point(5, 5)], drawn: true },
