@@ -1,4 +1,2519 @@
 <?xml version="1.0" encoding="utf-8"?>
 <!DOCTYPE TS>
 <TS version="2.1" language="de">
+<context>
+    <name>Banner</name>
+    <message>
+        <source>Caution</source>
+        <translation>Achtung</translation>
+    </message>
+    <message>
+        <source>Not done</source>
+        <translation>Nicht getan</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>BarrelPage</name>
+    <message>
+        <source>%1, level: %2</source>
+        <translation>%1, Füllstand: %2</translation>
+    </message>
+    <message>
+        <source>Holds</source>
+        <translation>Inhalt</translation>
+    </message>
+    <message>
+        <source>Level</source>
+        <translation>Füllstand</translation>
+    </message>
+    <message>
+        <source>Stands</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>Filled</source>
+        <translation>Gefüllt</translation>
+    </message>
+    <message>
+        <source>Tasted</source>
+        <translation>Verkostet</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Platz</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Eintragen</translation>
+    </message>
+    <message>
+        <source>Draw</source>
+        <translation>Probe ziehen</translation>
+    </message>
+    <message>
+        <source>Taste</source>
+        <translation>Verkosten</translation>
+    </message>
+    <message>
+        <source>Photo</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>Look over</source>
+        <translation>Prüfen</translation>
+    </message>
+    <message>
+        <source>Decide</source>
+        <translation>Entscheiden</translation>
+    </message>
+    <message>
+        <source>Move</source>
+        <translation>Umlagern</translation>
+    </message>
+    <message>
+        <source>Empty</source>
+        <translation>Leeren</translation>
+    </message>
+    <message>
+        <source>Fill</source>
+        <translation>Füllen</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>Was geschehen ist</translation>
+    </message>
+</context>
+<context>
+    <name>BarrelsPage</name>
+    <message>
+        <source>All barrels</source>
+        <translation>Alle Fässer</translation>
+    </message>
+    <message>
+        <source>Register a barrel</source>
+        <translation>Fass anmelden</translation>
+    </message>
+    <message>
+        <source>Search</source>
+        <translation>Suchen</translation>
+    </message>
+    <message>
+        <source>Mark, code, beer, spirit or place</source>
+        <translation>Kennzeichen, Code, Bier, Spirituose oder Platz</translation>
+    </message>
+    <message>
+        <source>No barrel is like that.</source>
+        <translation>So ein Fass gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>Show all</source>
+        <translation>Alle zeigen</translation>
+    </message>
+    <message>
+        <source>Register</source>
+        <translation type="unfinished">Anmelden</translation>
+    </message>
+</context>
+<context>
+    <name>BrokenPage</name>
+    <message>
+        <source>The cellar cannot be opened</source>
+        <translation>Der Keller lässt sich nicht öffnen</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation>Noch einmal</translation>
+    </message>
+</context>
+<context>
+    <name>CameraProblem</name>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>There is no camera that this app can use.</source>
+        <translation>Es gibt keine Kamera, die diese App benutzen kann.</translation>
+    </message>
+    <message>
+        <source>This app may not use the camera. You can allow it in the settings of the phone.</source>
+        <translation>Diese App darf die Kamera nicht benutzen. Erlauben kannst du es in den Einstellungen des Telefons.</translation>
+    </message>
+    <message>
+        <source>The camera gives pictures that this app cannot read.</source>
+        <translation>Die Kamera liefert Bilder, die diese App nicht lesen kann.</translation>
+    </message>
+    <message>
+        <source>The camera gives no picture. Another app may be using it.</source>
+        <translation>Die Kamera liefert kein Bild. Vielleicht benutzt sie eine andere App.</translation>
+    </message>
+</context>
+<context>
+    <name>ChoosePage</name>
+    <message>
+        <source>Choose what to do on the left.</source>
+        <translation>Wähle links, was zu tun ist.</translation>
+    </message>
+    <message>
+        <source>Choose a barrel on the left, or scan one.</source>
+        <translation>Wähle links ein Fass oder scanne eines.</translation>
+    </message>
+</context>
+<context>
+    <name>ComparePage</name>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Mehr</translation>
+    </message>
+    <message>
+        <source>%1: more</source>
+        <translation>%1: mehr</translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation>Passt</translation>
+    </message>
+    <message>
+        <source>%1: right</source>
+        <translation>%1: passt</translation>
+    </message>
+    <message>
+        <source>Too much</source>
+        <translation>Zu viel</translation>
+    </message>
+    <message>
+        <source>%1: too much</source>
+        <translation>%1: zu viel</translation>
+    </message>
+</context>
+<context>
+    <name>DayFilePage</name>
+    <message>
+        <source>Day file</source>
+        <translation>Tagesdatei</translation>
+    </message>
+    <message>
+        <source>Write it anew</source>
+        <translation>Neu schreiben</translation>
+    </message>
+    <message>
+        <source>Write the day file</source>
+        <translation>Tagesdatei schreiben</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sheet(s) are still open. What is on them is not in the file until they are closed.</source>
+        <translation>
+            <numerusform>%n Bogen ist noch offen. Was darauf steht, kommt erst in die Datei, wenn er geschlossen ist.</numerusform>
+            <numerusform>%n Bögen sind noch offen. Was darauf steht, kommt erst in die Datei, wenn sie geschlossen sind.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Writing</source>
+        <translation>Wird geschrieben</translation>
+    </message>
+    <message>
+        <source>Written, and read back whole</source>
+        <translation>Geschrieben und ganz zurückgelesen</translation>
+    </message>
+    <message>
+        <source>Hand it over: copy it to</source>
+        <translation>Weitergeben: kopieren nach</translation>
+    </message>
+    <message>
+        <source>For whom?</source>
+        <translation>Für wen?</translation>
+    </message>
+    <message>
+        <source>What is known to have arrived</source>
+        <translation>Was sicher angekommen ist</translation>
+    </message>
+</context>
+<context>
+    <name>DrawPage</name>
+    <message>
+        <source>Draw from %1</source>
+        <translation>Probe aus %1</translation>
+    </message>
+    <message>
+        <source>Who?</source>
+        <translation>Wer?</translation>
+    </message>
+    <message>
+        <source>Drawn, now taste</source>
+        <translation>Gezogen, jetzt verkosten</translation>
+    </message>
+    <message>
+        <source>Where is it drawn?</source>
+        <translation>Wo wird gezogen?</translation>
+    </message>
+    <message>
+        <source>How much?</source>
+        <translation>Wie viel?</translation>
+    </message>
+</context>
+<context>
+    <name>DuePage</name>
+    <message>
+        <source>Due</source>
+        <translation>Fällig</translation>
+    </message>
+    <message>
+        <source>All barrels</source>
+        <translation>Alle Fässer</translation>
+    </message>
+    <message>
+        <source>No barrels yet. Register the first one.</source>
+        <translation>Noch keine Fässer. Melde das erste an.</translation>
+    </message>
+    <message>
+        <source>Nothing is due. All barrels rest.</source>
+        <translation>Nichts ist fällig. Alle Fässer ruhen.</translation>
+    </message>
+    <message>
+        <source>Register a barrel</source>
+        <translation>Fass anmelden</translation>
+    </message>
+</context>
+<context>
+    <name>ErrorText</name>
+    <message>
+        <source>%1 is not a number. Change it.</source>
+        <translation>%1 ist keine Zahl. Bitte ändern.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be %2. It can be %3.</source>
+        <translation>%1 kann nicht %2 sein. Möglich ist %3.</translation>
+    </message>
+    <message>
+        <source>%1 is not right: %2. Change it.</source>
+        <translation>%1 stimmt nicht: %2. Bitte ändern.</translation>
+    </message>
+    <message>
+        <source>%1 is not in the records of this device.</source>
+        <translation>%1 ist in den Aufzeichnungen dieses Geräts nicht zu finden.</translation>
+    </message>
+    <message>
+        <source>%1 does not fit what is recorded: %2. Nothing was changed.</source>
+        <translation>%1 passt nicht zu den Aufzeichnungen: %2. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>The file is damaged. Nothing of it was used; all records are as before. Ask for it to be written again.</source>
+        <translation>Die Datei ist beschädigt. Nichts daraus wurde verwendet; alle Einträge sind wie vorher. Lass sie noch einmal schreiben.</translation>
+    </message>
+    <message>
+        <source>The file is of another cellar. Nothing of it was used.</source>
+        <translation>Die Datei gehört zu einem anderen Keller. Nichts daraus wurde verwendet.</translation>
+    </message>
+    <message>
+        <source>This app cannot read it. Nothing was changed. If it comes from a newer app, update this one.</source>
+        <translation>Diese App kann das nicht lesen. Nichts wurde geändert. Kommt es von einer neueren App, aktualisiere diese.</translation>
+    </message>
+    <message>
+        <source>It is too large. Nothing of it was used.</source>
+        <translation>Das ist zu groß. Nichts daraus wurde verwendet.</translation>
+    </message>
+    <message>
+        <source>Another program has this cellar open. Close it, then try again.</source>
+        <translation>Ein anderes Programm hat diesen Keller offen. Schließe es und versuche es noch einmal.</translation>
+    </message>
+    <message>
+        <source>Not kept: storage is full. What was kept before is safe. Free some space, then try again.</source>
+        <translation>Nicht gespeichert: Der Speicher ist voll. Was vorher gespeichert war, ist sicher. Schaffe Platz und versuche es noch einmal.</translation>
+    </message>
+    <message>
+        <source>Not kept: the storage did not answer (%1). What was kept before is safe. Start the app again.</source>
+        <translation>Nicht gespeichert: Der Speicher antwortet nicht (%1). Was vorher gespeichert war, ist sicher. Starte die App neu.</translation>
+    </message>
+    <message>
+        <source>Stopped. What was kept before is safe.</source>
+        <translation>Angehalten. Was vorher gespeichert war, ist sicher.</translation>
+    </message>
+</context>
+<context>
+    <name>FirstRunPage</name>
+    <message>
+        <source>Spile</source>
+        <translation>Spile</translation>
+    </message>
+    <message>
+        <source>The records of beer that ages in spirit barrels. All of it stays on this device.</source>
+        <translation>Die Aufzeichnungen über Bier, das in Spirituosenfässern reift. Alles bleibt auf diesem Gerät.</translation>
+    </message>
+    <message>
+        <source>Register a barrel</source>
+        <translation>Fass anmelden</translation>
+    </message>
+    <message>
+        <source>Begins a new cellar on this device</source>
+        <translation>Beginnt einen neuen Keller auf diesem Gerät</translation>
+    </message>
+    <message>
+        <source>Take in a day file</source>
+        <translation>Tagesdatei einlesen</translation>
+    </message>
+    <message>
+        <source>This device joins a cellar that is there already</source>
+        <translation>Dieses Gerät tritt einem Keller bei, den es schon gibt</translation>
+    </message>
+    <message>
+        <source>What a new cellar is called</source>
+        <translation>Wie ein neuer Keller heißt</translation>
+    </message>
+</context>
+<context>
+    <name>Formats</name>
+    <message>
+        <source>%1 fl oz</source>
+        <translation>%1 fl oz</translation>
+    </message>
+    <message>
+        <source>%1 gal</source>
+        <translation>%1 gal</translation>
+    </message>
+    <message>
+        <source>%1 mL</source>
+        <translation>%1 mL</translation>
+    </message>
+    <message>
+        <source>%1 L</source>
+        <translation>%1 L</translation>
+    </message>
+    <message>
+        <source>%1 °F</source>
+        <translation>%1 °F</translation>
+    </message>
+    <message>
+        <source>%1 °C</source>
+        <translation>%1 °C</translation>
+    </message>
+    <message>
+        <source>%1 % vol</source>
+        <translation>%1 % vol</translation>
+    </message>
+    <message>
+        <source>ddd d MMM</source>
+        <comment>a date of this year</comment>
+        <translation>ddd d. MMM</translation>
+    </message>
+    <message>
+        <source>d MMM yyyy</source>
+        <comment>a date of another year</comment>
+        <translation>d. MMM yyyy</translation>
+    </message>
+    <message>
+        <source>MMMM yyyy</source>
+        <comment>a month</comment>
+        <translation>MMMM yyyy</translation>
+    </message>
+    <message>
+        <source>yyyy</source>
+        <comment>a year</comment>
+        <translation>yyyy</translation>
+    </message>
+    <message>
+        <source>HH:mm</source>
+        <comment>a time of day</comment>
+        <translation>HH:mm</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>date, time</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>heute</translation>
+    </message>
+    <message numerus="yes">
+        <source>in %n day(s)</source>
+        <translation>
+            <numerusform>in %n Tag</numerusform>
+            <numerusform>in %n Tagen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) ago</source>
+        <translation>
+            <numerusform>vor %n Tag</numerusform>
+            <numerusform>vor %n Tagen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) over</source>
+        <translation>
+            <numerusform>%n Tag überfällig</numerusform>
+            <numerusform>%n Tage überfällig</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>%n Tag</numerusform>
+            <numerusform>%n Tage</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n month(s)</source>
+        <translation>
+            <numerusform>%n Monat</numerusform>
+            <numerusform>%n Monate</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>HandbookPage</name>
+    <message>
+        <source>Handbook</source>
+        <translation>Handbuch</translation>
+    </message>
+</context>
+<context>
+    <name>HeadPicture</name>
+    <message>
+        <source>not gauged</source>
+        <translation>nicht gemessen</translation>
+    </message>
+</context>
+<context>
+    <name>HistoryList</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>HoldPad</name>
+    <message>
+        <source>Hold until it is full</source>
+        <translation>Halten, bis es voll ist</translation>
+    </message>
+    <message>
+        <source>Not available now: %1</source>
+        <translation>Jetzt nicht möglich: %1</translation>
+    </message>
+</context>
+<context>
+    <name>JournalRow</name>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>Let it count</source>
+        <translation>Doch zählen</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>Zurücknehmen</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>Keypad</name>
+    <message>
+        <source>Erase</source>
+        <translation>Löschen</translation>
+    </message>
+</context>
+<context>
+    <name>Ladder</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>a touch less</source>
+        <translation>etwas weniger</translation>
+    </message>
+    <message>
+        <source>a touch more</source>
+        <translation>etwas mehr</translation>
+    </message>
+</context>
+<context>
+    <name>Main</name>
+    <message>
+        <source>Spile</source>
+        <translation>Spile</translation>
+    </message>
+</context>
+<context>
+    <name>MonthStepper</name>
+    <message>
+        <source>1 year</source>
+        <translation>1 Jahr</translation>
+    </message>
+    <message>
+        <source>earlier</source>
+        <translation>früher</translation>
+    </message>
+    <message>
+        <source>1 month</source>
+        <translation>1 Monat</translation>
+    </message>
+    <message>
+        <source>later</source>
+        <translation>später</translation>
+    </message>
+</context>
+<context>
+    <name>NoticeBar</name>
+    <message>
+        <source>Put away</source>
+        <translation>Ausblenden</translation>
+    </message>
+</context>
+<context>
+    <name>Pad</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>PageHeader</name>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>%1 records here. Change.</source>
+        <translation>Hier schreibt %1. Ändern.</translation>
+    </message>
+</context>
+<context>
+    <name>PagePads</name>
+    <message>
+        <source>Up</source>
+        <translation>Hoch</translation>
+    </message>
+    <message>
+        <source>Page up</source>
+        <translation>Seite hoch</translation>
+    </message>
+    <message>
+        <source>Down</source>
+        <translation>Runter</translation>
+    </message>
+    <message>
+        <source>Page down</source>
+        <translation>Seite runter</translation>
+    </message>
+</context>
+<context>
+    <name>PeoplePage</name>
+    <message>
+        <source>Who are you?</source>
+        <translation>Wer bist du?</translation>
+    </message>
+    <message>
+        <source>What you record next is yours</source>
+        <translation>Was du jetzt einträgst, ist von dir</translation>
+    </message>
+    <message>
+        <source>I am %1</source>
+        <translation>Ich bin %1</translation>
+    </message>
+    <message>
+        <source>Somebody else</source>
+        <translation>Jemand anders</translation>
+    </message>
+    <message>
+        <source>Your name</source>
+        <translation>Dein Name</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoFrame</name>
+    <message>
+        <source>The photo is not on this device.</source>
+        <translation>Das Foto ist nicht auf diesem Gerät.</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoPage</name>
+    <message>
+        <source>Photo</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>The sample from %1</source>
+        <translation>Die Probe aus %1</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Rückgängig</translation>
+    </message>
+    <message>
+        <source>Take another</source>
+        <translation>Noch eines</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+    <message>
+        <source>Torch</source>
+        <translation>Lampe</translation>
+    </message>
+    <message>
+        <source>The photo is being kept</source>
+        <translation>Das Foto wird gespeichert</translation>
+    </message>
+    <message>
+        <source>Take photo</source>
+        <translation>Foto machen</translation>
+    </message>
+    <message>
+        <source>Go back: the sheet goes on without a photo.</source>
+        <translation>Geh zurück: Der Bogen geht ohne Foto weiter.</translation>
+    </message>
+    <message>
+        <source>Go back: everything else can be recorded without a photo.</source>
+        <translation>Geh zurück: Alles andere lässt sich ohne Foto eintragen.</translation>
+    </message>
+    <message>
+        <source>Torch off. Fill the frame with the glass, before white paper and in daylight if you can.</source>
+        <translation>Lampe aus. Fülle das Bild mit dem Glas, vor weißem Papier und möglichst bei Tageslicht.</translation>
+    </message>
+    <message>
+        <source>The photo is kept.</source>
+        <translation>Das Foto ist gespeichert.</translation>
+    </message>
+    <message>
+        <source>The photo that was kept</source>
+        <translation>Das gespeicherte Foto</translation>
+    </message>
+</context>
+<context>
+    <name>PressTarget</name>
+    <message>
+        <source>Not available now</source>
+        <translation>Jetzt nicht möglich</translation>
+    </message>
+</context>
+<context>
+    <name>Readout</name>
+    <message>
+        <source>no value yet</source>
+        <translation>noch kein Wert</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+</context>
+<context>
+    <name>RecordPage</name>
+    <message>
+        <source>Who?</source>
+        <translation>Wer?</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Eintragen</translation>
+    </message>
+    <message>
+        <source>How much?</source>
+        <translation>Wie viel?</translation>
+    </message>
+    <message>
+        <source>A note</source>
+        <translation>Eine Notiz</translation>
+    </message>
+</context>
+<context>
+    <name>RegisterFull</name>
+    <message>
+        <source>Full since about</source>
+        <translation>Voll seit etwa</translation>
+    </message>
+    <message>
+        <source>Which beer is in it?</source>
+        <translation>Welches Bier ist darin?</translation>
+    </message>
+    <message>
+        <source>Another beer</source>
+        <translation>Anderes Bier</translation>
+    </message>
+</context>
+<context>
+    <name>RegisterMore</name>
+    <message>
+        <source>Less</source>
+        <translation>Weniger</translation>
+    </message>
+    <message>
+        <source>Place, wood, fills before</source>
+        <translation>Platz, Holz, frühere Füllungen</translation>
+    </message>
+    <message>
+        <source>Where does it lie?</source>
+        <translation>Wo liegt es?</translation>
+    </message>
+    <message>
+        <source>Another place</source>
+        <translation>Anderer Platz</translation>
+    </message>
+    <message>
+        <source>Rack 2</source>
+        <translation>Regal 2</translation>
+    </message>
+    <message>
+        <source>Which wood?</source>
+        <translation>Welches Holz?</translation>
+    </message>
+    <message>
+        <source>How many beers did it hold before?</source>
+        <translation>Wie viele Biere waren schon darin?</translation>
+    </message>
+</context>
+<context>
+    <name>RegisterPage</name>
+    <message>
+        <source>Register a barrel</source>
+        <translation>Fass anmelden</translation>
+    </message>
+    <message>
+        <source>Its label says %1</source>
+        <translation>Auf dem Etikett steht %1</translation>
+    </message>
+    <message>
+        <source>Leave open what you do not know</source>
+        <translation>Lass offen, was du nicht weißt</translation>
+    </message>
+    <message>
+        <source>Register</source>
+        <translation>Anmelden</translation>
+    </message>
+    <message>
+        <source>Your own mark for it</source>
+        <translation>Dein Kennzeichen dafür</translation>
+    </message>
+    <message>
+        <source>Rum 3</source>
+        <translation>Rum 3</translation>
+    </message>
+    <message>
+        <source>What did it hold before?</source>
+        <translation>Was war vorher darin?</translation>
+    </message>
+    <message>
+        <source>How large is it?</source>
+        <translation>Wie groß ist es?</translation>
+    </message>
+    <message>
+        <source>Is it full?</source>
+        <translation>Ist es voll?</translation>
+    </message>
+    <message>
+        <source>Empty</source>
+        <translation>Leer</translation>
+    </message>
+    <message>
+        <source>Full</source>
+        <translation>Voll</translation>
+    </message>
+</context>
+<context>
+    <name>RegisteredPage</name>
+    <message>
+        <source>Registered</source>
+        <translation>Angemeldet</translation>
+    </message>
+    <message>
+        <source>Go to the barrel</source>
+        <translation>Zum Fass</translation>
+    </message>
+    <message>
+        <source>Register another like it</source>
+        <translation>Noch so eines anmelden</translation>
+    </message>
+    <message>
+        <source>Its label has this code:</source>
+        <translation>Sein Etikett hat diesen Code:</translation>
+    </message>
+    <message>
+        <source>Chalk this code on its head:</source>
+        <translation>Schreib diesen Code mit Kreide auf den Fassboden:</translation>
+    </message>
+    <message>
+        <source>It can be scanned once it has a label; until then type the code, or find the barrel in the list.</source>
+        <translation>Scannen geht, sobald es ein Etikett hat; bis dahin tippe den Code ein oder suche das Fass in der Liste.</translation>
+    </message>
+</context>
+<context>
+    <name>ScanHit</name>
+    <message>
+        <source>%1, code %2</source>
+        <translation>%1, Code %2</translation>
+    </message>
+    <message>
+        <source>Register a barrel with this code</source>
+        <translation>Fass mit diesem Code anmelden</translation>
+    </message>
+    <message>
+        <source>Not this one</source>
+        <translation>Nicht dieses</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation>Noch einmal</translation>
+    </message>
+</context>
+<context>
+    <name>ScanPage</name>
+    <message>
+        <source>Scan a label</source>
+        <translation>Etikett scannen</translation>
+    </message>
+    <message>
+        <source>Type the code</source>
+        <translation>Code eintippen</translation>
+    </message>
+    <message>
+        <source>Register a new barrel</source>
+        <translation>Neues Fass anmelden</translation>
+    </message>
+    <message>
+        <source>Torch</source>
+        <translation>Lampe</translation>
+    </message>
+    <message>
+        <source>Closer</source>
+        <translation>Näher</translation>
+    </message>
+    <message>
+        <source>Choose from the list</source>
+        <translation>Aus der Liste wählen</translation>
+    </message>
+    <message>
+        <source>Type the code from the label, or choose the barrel from the list.</source>
+        <translation>Tippe den Code vom Etikett ein oder wähle das Fass aus der Liste.</translation>
+    </message>
+    <message>
+        <source>Not read yet. Go closer, give it light, wipe the label.</source>
+        <translation>Noch nicht gelesen. Geh näher heran, mach Licht, wisch das Etikett ab.</translation>
+    </message>
+</context>
+<context>
+    <name>SettingsDevices</name>
+    <message>
+        <source>This device</source>
+        <translation>Dieses Gerät</translation>
+    </message>
+    <message>
+        <source>A desk has to let this phone in by its code. Until then its records wait at the other devices; none is lost.</source>
+        <translation>Ein Rechner im Büro muss dieses Telefon mit seinem Code zulassen. Bis dahin warten seine Einträge auf den anderen Geräten; keiner geht verloren.</translation>
+    </message>
+    <message>
+        <source>Its code</source>
+        <translation>Sein Code</translation>
+    </message>
+    <message>
+        <source>Let another device in</source>
+        <translation>Anderes Gerät zulassen</translation>
+    </message>
+    <message>
+        <source>The code that it shows</source>
+        <translation>Der Code, den es zeigt</translation>
+    </message>
+    <message>
+        <source>What it is called</source>
+        <translation>Wie es heißt</translation>
+    </message>
+    <message>
+        <source>Let it in</source>
+        <translation>Zulassen</translation>
+    </message>
+</context>
+<context>
+    <name>SettingsPage</name>
+    <message>
+        <source>Settings</source>
+        <translation>Einstellungen</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Hell</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Dunkel</translation>
+    </message>
+    <message>
+        <source>Night, red</source>
+        <translation>Nacht, rot</translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation>Einheiten</translation>
+    </message>
+    <message>
+        <source>Litres, °C</source>
+        <translation>Liter, °C</translation>
+    </message>
+    <message>
+        <source>US gallons, °F</source>
+        <translation>US-Gallonen, °F</translation>
+    </message>
+    <message>
+        <source>Which hand holds the phone?</source>
+        <translation>Welche Hand hält das Telefon?</translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation>Rechte</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Linke</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Sprache</translation>
+    </message>
+    <message>
+        <source>Handbook</source>
+        <translation>Handbuch</translation>
+    </message>
+    <message>
+        <source>Size of text: %1 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Smaller</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Larger</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Shell</name>
+    <message>
+        <source>Due</source>
+        <translation>Fällig</translation>
+    </message>
+    <message>
+        <source>Scan</source>
+        <translation>Scannen</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Heute</translation>
+    </message>
+</context>
+<context>
+    <name>StandardPlaces</name>
+    <message>
+        <source>the memory stick %1</source>
+        <translation>USB-Stick %1</translation>
+    </message>
+</context>
+<context>
+    <name>StepPad</name>
+    <message>
+        <source>%1: less by %2</source>
+        <translation>%1: um %2 weniger</translation>
+    </message>
+    <message>
+        <source>%1: more by %2</source>
+        <translation>%1: um %2 mehr</translation>
+    </message>
+</context>
+<context>
+    <name>TakeBack</name>
+    <message>
+        <source>Taken back: it does not count.</source>
+        <translation>Zurückgenommen: Es zählt nicht.</translation>
+    </message>
+    <message>
+        <source>It counts again.</source>
+        <translation>Es zählt wieder.</translation>
+    </message>
+</context>
+<context>
+    <name>TakeInPage</name>
+    <message>
+        <source>Take in a day file</source>
+        <translation>Tagesdatei einlesen</translation>
+    </message>
+    <message>
+        <source>This device then holds a copy of that cellar</source>
+        <translation>Dieses Gerät hat dann eine Kopie jenes Kellers</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Checking and adding</source>
+        <translation>Wird geprüft und eingelesen</translation>
+    </message>
+    <message>
+        <source>Found on this device</source>
+        <translation>Auf diesem Gerät gefunden</translation>
+    </message>
+    <message>
+        <source>No day file lies in the usual places</source>
+        <translation>An den üblichen Orten liegt keine Tagesdatei</translation>
+    </message>
+    <message>
+        <source>Look again</source>
+        <translation>Noch einmal suchen</translation>
+    </message>
+    <message>
+        <source>Or say where it lies, or drop it here</source>
+        <translation>Oder sag, wo sie liegt, oder zieh sie hierher</translation>
+    </message>
+    <message>
+        <source>Take this file in</source>
+        <translation>Diese Datei einlesen</translation>
+    </message>
+</context>
+<context>
+    <name>TasteClose</name>
+    <message>
+        <source>Photograph the colour</source>
+        <translation>Farbe fotografieren</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photo(s) on this sheet</source>
+        <translation>
+            <numerusform>%n Foto auf diesem Bogen</numerusform>
+            <numerusform>%n Fotos auf diesem Bogen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>A closed sheet cannot be written on any more. Then you see how it compares with earlier ones.</source>
+        <translation>Auf einen geschlossenen Bogen lässt sich nichts mehr schreiben. Danach siehst du ihn neben den früheren.</translation>
+    </message>
+    <message>
+        <source>Throw this sheet away</source>
+        <translation>Diesen Bogen wegwerfen</translation>
+    </message>
+    <message>
+        <source>Hold to do it: it cannot be taken back</source>
+        <translation>Zum Wegwerfen halten: Es lässt sich nicht zurücknehmen</translation>
+    </message>
+</context>
+<context>
+    <name>TasteFaults</name>
+    <message>
+        <source>Tap once for slight, again for clear, again for strong, once more for none.</source>
+        <translation>Einmal tippen: schwach, noch einmal: deutlich, noch einmal: stark, ein letztes Mal: nichts.</translation>
+    </message>
+    <message>
+        <source>My palate is tired, or I feel unwell</source>
+        <translation>Mein Gaumen ist müde, oder mir ist nicht gut</translation>
+    </message>
+</context>
+<context>
+    <name>TasteNote</name>
+    <message>
+        <source>In your own words</source>
+        <translation>In deinen Worten</translation>
+    </message>
+</context>
+<context>
+    <name>TastePage</name>
+    <message>
+        <source>%1 · %2 · %3</source>
+        <translation>%1 · %2 · %3</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Rückgängig</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Close sheet</source>
+        <translation>Bogen schließen</translation>
+    </message>
+    <message>
+        <source>The one before</source>
+        <translation>Eins zurück</translation>
+    </message>
+</context>
+<context>
+    <name>TasteReadings</name>
+    <message>
+        <source>Gravity, at 20 °C</source>
+        <translation>Dichte bei 20 °C</translation>
+    </message>
+    <message>
+        <source>pH</source>
+        <translation>pH</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Temperatur</translation>
+    </message>
+</context>
+<context>
+    <name>TimerFace</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>TodayPads</name>
+    <message numerus="yes">
+        <source>%n open sheet(s)</source>
+        <translation>
+            <numerusform>%n offener Bogen</numerusform>
+            <numerusform>%n offene Bögen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Go on where you were</source>
+        <translation>Weiter, wo du warst</translation>
+    </message>
+    <message>
+        <source>Day file</source>
+        <translation>Tagesdatei</translation>
+    </message>
+    <message>
+        <source>Take in</source>
+        <translation>Einlesen</translation>
+    </message>
+    <message>
+        <source>Take in a day file</source>
+        <translation>Tagesdatei einlesen</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>Einstellungen</translation>
+    </message>
+    <message>
+        <source>What you did on this phone</source>
+        <translation>Was du an diesem Telefon getan hast</translation>
+    </message>
+    <message>
+        <source>Nothing has been recorded on this phone yet.</source>
+        <translation>An diesem Telefon ist noch nichts eingetragen.</translation>
+    </message>
+</context>
+<context>
+    <name>TodayPage</name>
+    <message>
+        <source>Today</source>
+        <translation>Heute</translation>
+    </message>
+</context>
+<context>
+    <name>TypedCode</name>
+    <message>
+        <source>Change the last character</source>
+        <translation>Letztes Zeichen ändern</translation>
+    </message>
+    <message>
+        <source>Type it anew</source>
+        <translation>Neu eintippen</translation>
+    </message>
+</context>
+<context>
+    <name>UndoBar</name>
+    <message>
+        <source>Undo</source>
+        <translation>Rückgängig</translation>
+    </message>
+</context>
+<context>
+    <name>Viewfinder</name>
+    <message>
+        <source>The camera&apos;s picture</source>
+        <translation>Das Bild der Kamera</translation>
+    </message>
+</context>
+<context>
+    <name>WaitRows</name>
+    <message>
+        <source>The list is being read</source>
+        <translation>Die Liste wird gelesen</translation>
+    </message>
+</context>
+<context>
+    <name>WasHerePage</name>
+    <message>
+        <source>You were here</source>
+        <translation>Hier warst du</translation>
+    </message>
+    <message>
+        <source>Put aside</source>
+        <translation>Beiseitelegen</translation>
+    </message>
+    <message>
+        <source>It stays open; Today and the barrel&apos;s page lead back to it</source>
+        <translation>Er bleibt offen; Heute und die Seite des Fasses führen zu ihm zurück</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Go on with %1</source>
+        <translation>Weiter mit %1</translation>
+    </message>
+</context>
+<context>
+    <name>Words</name>
+    <message>
+        <source>vanilla</source>
+        <translation>Vanille</translation>
+    </message>
+    <message>
+        <source>oak</source>
+        <translation>Eiche</translation>
+    </message>
+    <message>
+        <source>spirit</source>
+        <translation>Spirituose</translation>
+    </message>
+    <message>
+        <source>roast</source>
+        <translation>Röstaroma</translation>
+    </message>
+    <message>
+        <source>dried fruit</source>
+        <translation>Dörrobst</translation>
+    </message>
+    <message>
+        <source>sweetness</source>
+        <translation>Süße</translation>
+    </message>
+    <message>
+        <source>body</source>
+        <translation>Körper</translation>
+    </message>
+    <message>
+        <source>acidity</source>
+        <translation>Säure</translation>
+    </message>
+    <message>
+        <source>bitterness</source>
+        <translation>Bittere</translation>
+    </message>
+    <message>
+        <source>vinegar</source>
+        <translation>Essig</translation>
+    </message>
+    <message>
+        <source>wet cardboard</source>
+        <translation>nasse Pappe</translation>
+    </message>
+    <message>
+        <source>mould</source>
+        <translation>Schimmel</translation>
+    </message>
+    <message>
+        <source>sulphur</source>
+        <translation>Schwefel</translation>
+    </message>
+    <message>
+        <source>butter</source>
+        <translation>Butter</translation>
+    </message>
+    <message>
+        <source>solvent</source>
+        <translation>Lösungsmittel</translation>
+    </message>
+    <message>
+        <source>harsh tannin</source>
+        <translation>raues Tannin</translation>
+    </message>
+    <message>
+        <source>yeast</source>
+        <translation>Hefe</translation>
+    </message>
+    <message>
+        <source>clean</source>
+        <translation>sauber</translation>
+    </message>
+    <message>
+        <source>soft</source>
+        <translation>weich</translation>
+    </message>
+    <message>
+        <source>hot</source>
+        <translation>brandig</translation>
+    </message>
+    <message>
+        <source>thin</source>
+        <translation>dünn</translation>
+    </message>
+    <message>
+        <source>harsh</source>
+        <translation>rau</translation>
+    </message>
+    <message>
+        <source>flat</source>
+        <translation>schal</translation>
+    </message>
+    <message>
+        <source>lively</source>
+        <translation>lebhaft</translation>
+    </message>
+    <message>
+        <source>long finish</source>
+        <translation>langer Abgang</translation>
+    </message>
+    <message>
+        <source>short finish</source>
+        <translation>kurzer Abgang</translation>
+    </message>
+    <message>
+        <source>needs time</source>
+        <translation>braucht Zeit</translation>
+    </message>
+    <message>
+        <source>sample hole</source>
+        <translation>Probeloch</translation>
+    </message>
+    <message>
+        <source>bunghole</source>
+        <translation>Spundloch</translation>
+    </message>
+    <message>
+        <source>valve</source>
+        <translation>Ventil</translation>
+    </message>
+    <message>
+        <source>dip</source>
+        <translation>gepeilt</translation>
+    </message>
+    <message>
+        <source>weight</source>
+        <translation>gewogen</translation>
+    </message>
+    <message>
+        <source>meter</source>
+        <translation>mit Zähler</translation>
+    </message>
+    <message>
+        <source>filled full</source>
+        <translation>randvoll gefüllt</translation>
+    </message>
+    <message>
+        <source>dry</source>
+        <translation>trocken</translation>
+    </message>
+    <message>
+        <source>weeping stave</source>
+        <translation>nässende Daube</translation>
+    </message>
+    <message>
+        <source>weeping head</source>
+        <translation>nässender Boden</translation>
+    </message>
+    <message>
+        <source>leaking bung</source>
+        <translation>undichter Spund</translation>
+    </message>
+    <message>
+        <source>loose hoop</source>
+        <translation>loser Reifen</translation>
+    </message>
+    <message>
+        <source>mould outside</source>
+        <translation>Schimmel außen</translation>
+    </message>
+    <message>
+        <source>off smell</source>
+        <translation>Fehlgeruch</translation>
+    </message>
+    <message>
+        <source>hold</source>
+        <translation>warten</translation>
+    </message>
+    <message>
+        <source>ready</source>
+        <translation>reif</translation>
+    </message>
+    <message>
+        <source>top up</source>
+        <translation>nachfüllen</translation>
+    </message>
+    <message>
+        <source>move</source>
+        <translation>umlagern</translation>
+    </message>
+    <message>
+        <source>blend</source>
+        <translation>verschneiden</translation>
+    </message>
+    <message>
+        <source>destroy</source>
+        <translation>vernichten</translation>
+    </message>
+    <message>
+        <source>refill at once</source>
+        <translation>gleich wieder füllen</translation>
+    </message>
+    <message>
+        <source>re-wet and store</source>
+        <translation>wässern und lagern</translation>
+    </message>
+    <message>
+        <source>sour beer</source>
+        <translation>Sauerbier</translation>
+    </message>
+    <message>
+        <source>sell or give away</source>
+        <translation>verkaufen oder verschenken</translation>
+    </message>
+    <message>
+        <source>take apart</source>
+        <translation>zerlegen</translation>
+    </message>
+    <message>
+        <source>bourbon</source>
+        <translation>Bourbon</translation>
+    </message>
+    <message>
+        <source>rye</source>
+        <translation>Roggenwhiskey</translation>
+    </message>
+    <message>
+        <source>rum</source>
+        <translation>Rum</translation>
+    </message>
+    <message>
+        <source>malt whisky</source>
+        <translation>Malzwhisky</translation>
+    </message>
+    <message>
+        <source>brandy</source>
+        <translation>Weinbrand</translation>
+    </message>
+    <message>
+        <source>apple brandy</source>
+        <translation>Apfelbrand</translation>
+    </message>
+    <message>
+        <source>gin</source>
+        <translation>Gin</translation>
+    </message>
+    <message>
+        <source>tequila</source>
+        <translation>Tequila</translation>
+    </message>
+    <message>
+        <source>American oak</source>
+        <translation>Amerikanische Eiche</translation>
+    </message>
+    <message>
+        <source>European oak</source>
+        <translation>Europäische Eiche</translation>
+    </message>
+    <message>
+        <source>French oak</source>
+        <translation>Französische Eiche</translation>
+    </message>
+    <message>
+        <source>chestnut</source>
+        <translation>Kastanie</translation>
+    </message>
+    <message>
+        <source>acacia</source>
+        <translation>Akazie</translation>
+    </message>
+    <message>
+        <source>five gallons</source>
+        <translation>fünf Gallonen</translation>
+    </message>
+    <message>
+        <source>ten gallons</source>
+        <translation>zehn Gallonen</translation>
+    </message>
+    <message>
+        <source>small cask</source>
+        <translation>kleines Fass</translation>
+    </message>
+    <message>
+        <source>fifteen gallons</source>
+        <translation>fünfzehn Gallonen</translation>
+    </message>
+    <message>
+        <source>spirit barrel</source>
+        <translation>Spirituosenfass</translation>
+    </message>
+    <message>
+        <source>wine barrel</source>
+        <translation>Weinfass</translation>
+    </message>
+    <message>
+        <source>hogshead</source>
+        <translation>Hogshead</translation>
+    </message>
+    <message>
+        <source>large wine barrel</source>
+        <translation>großes Weinfass</translation>
+    </message>
+    <message>
+        <source>puncheon</source>
+        <translation>Puncheon</translation>
+    </message>
+    <message>
+        <source>fill</source>
+        <translation>füllen</translation>
+    </message>
+    <message>
+        <source>check for leaks</source>
+        <translation>auf Lecks prüfen</translation>
+    </message>
+    <message>
+        <source>taste</source>
+        <translation>verkosten</translation>
+    </message>
+    <message>
+        <source>empty</source>
+        <translation>leeren</translation>
+    </message>
+    <message>
+        <source>colour</source>
+        <translation>Farbe</translation>
+    </message>
+    <message>
+        <source>head</source>
+        <translation>Fassboden</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>Platz</translation>
+    </message>
+    <message>
+        <source>liking</source>
+        <translation>Gefallen</translation>
+    </message>
+    <message>
+        <source>faults</source>
+        <translation>Fehler</translation>
+    </message>
+    <message>
+        <source>readings</source>
+        <translation>Messwerte</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>close</source>
+        <translation>schließen</translation>
+    </message>
+    <message>
+        <source>filled</source>
+        <translation>gefüllt</translation>
+    </message>
+    <message>
+        <source>looked over</source>
+        <translation>geprüft</translation>
+    </message>
+    <message>
+        <source>gauged</source>
+        <translation>Füllstand gemessen</translation>
+    </message>
+    <message>
+        <source>drawn</source>
+        <translation>Probe gezogen</translation>
+    </message>
+    <message>
+        <source>tasted</source>
+        <translation>verkostet</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation>gemessen</translation>
+    </message>
+    <message>
+        <source>directions given</source>
+        <translation>Richtung angegeben</translation>
+    </message>
+    <message>
+        <source>photographed</source>
+        <translation>fotografiert</translation>
+    </message>
+    <message>
+        <source>moved</source>
+        <translation>umgelagert</translation>
+    </message>
+    <message>
+        <source>decided</source>
+        <translation>entschieden</translation>
+    </message>
+    <message>
+        <source>emptied</source>
+        <translation>geleert</translation>
+    </message>
+    <message>
+        <source>registered</source>
+        <translation>angemeldet</translation>
+    </message>
+    <message>
+        <source>beer made known</source>
+        <translation>Bier eingetragen</translation>
+    </message>
+    <message>
+        <source>person made known</source>
+        <translation>Person eingetragen</translation>
+    </message>
+    <message>
+        <source>place made known</source>
+        <translation>Platz eingetragen</translation>
+    </message>
+    <message>
+        <source>target made known</source>
+        <translation>Ziel eingetragen</translation>
+    </message>
+    <message>
+        <source>flight begun</source>
+        <translation>Verkostungsreihe begonnen</translation>
+    </message>
+    <message>
+        <source>the volume</source>
+        <translation>die Menge</translation>
+    </message>
+    <message>
+        <source>the name</source>
+        <translation>der Name</translation>
+    </message>
+    <message>
+        <source>the mark</source>
+        <translation>das Kennzeichen</translation>
+    </message>
+    <message>
+        <source>the note</source>
+        <translation>die Notiz</translation>
+    </message>
+    <message>
+        <source>the code</source>
+        <translation>der Code</translation>
+    </message>
+    <message>
+        <source>the barrel</source>
+        <translation>das Fass</translation>
+    </message>
+    <message>
+        <source>the person</source>
+        <translation>die Person</translation>
+    </message>
+    <message>
+        <source>the sheet</source>
+        <translation>der Bogen</translation>
+    </message>
+    <message>
+        <source>the size</source>
+        <translation>die Größe</translation>
+    </message>
+    <message>
+        <source>the gravity</source>
+        <translation>die Dichte</translation>
+    </message>
+    <message>
+        <source>the pH</source>
+        <translation>der pH-Wert</translation>
+    </message>
+    <message>
+        <source>the temperature</source>
+        <translation>die Temperatur</translation>
+    </message>
+    <message>
+        <source>the day file</source>
+        <translation>die Tagesdatei</translation>
+    </message>
+    <message>
+        <source>the cellar</source>
+        <translation>der Keller</translation>
+    </message>
+    <message>
+        <source>the picture</source>
+        <translation>das Bild</translation>
+    </message>
+    <message>
+        <source>the device</source>
+        <translation>das Gerät</translation>
+    </message>
+    <message>
+        <source>the scores</source>
+        <translation>das Urteil</translation>
+    </message>
+    <message>
+        <source>the beer</source>
+        <translation>das Bier</translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::AppViewModel</name>
+    <message>
+        <source>Our cellar</source>
+        <translation>Unser Keller</translation>
+    </message>
+    <message>
+        <source>The sheet is closed: kept.</source>
+        <translation>Der Bogen ist geschlossen: gespeichert.</translation>
+    </message>
+    <message>
+        <source>The app was ended while a sheet was open. All that was tapped is on it.</source>
+        <translation>Die App wurde beendet, während ein Bogen offen war. Alles Getippte steht darauf.</translation>
+    </message>
+    <message>
+        <source>The records are here. Let the desk read this phone&apos;s code now.</source>
+        <translation>Die Aufzeichnungen sind da. Lass jetzt den Rechner im Büro den Code dieses Telefons lesen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The phone&apos;s clock was changed by %n minute(s). Every record keeps its order.</source>
+        <translation>
+            <numerusform>Die Uhr des Telefons wurde um %n Minute verstellt. Alle Einträge behalten ihre Reihenfolge.</numerusform>
+            <numerusform>Die Uhr des Telefons wurde um %n Minuten verstellt. Alle Einträge behalten ihre Reihenfolge.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::BarrelRows</name>
+    <message>
+        <source>On hold, taste %1</source>
+        <translation>Wartet, verkosten %1</translation>
+    </message>
+    <message>
+        <source>On hold</source>
+        <translation>Wartet</translation>
+    </message>
+    <message>
+        <source>Resting, %1 %2</source>
+        <comment>taste, in 90 days</comment>
+        <translation>Ruht, %1 %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>Taste, 9 days over</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Resting</source>
+        <translation>Ruht</translation>
+    </message>
+    <message>
+        <source>Empty</source>
+        <translation>Leer</translation>
+    </message>
+    <message>
+        <source>beer not known</source>
+        <translation>Bier nicht bekannt</translation>
+    </message>
+    <message>
+        <source>empty</source>
+        <translation>leer</translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::BarrelViewModel</name>
+    <message>
+        <source>%1, %2 in wood, beer number %3 of this barrel</source>
+        <translation>%1, %2 im Holz, Bier Nummer %3 in diesem Fass</translation>
+    </message>
+    <message>
+        <source>%1, %2 in wood</source>
+        <translation>%1, %2 im Holz</translation>
+    </message>
+    <message>
+        <source>Empty</source>
+        <translation>Leer</translation>
+    </message>
+    <message>
+        <source>Not gauged yet</source>
+        <translation>Noch nicht gemessen</translation>
+    </message>
+    <message>
+        <source>Not tasted yet</source>
+        <translation>Noch nicht verkostet</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n time(s), last %1</source>
+        <translation>
+            <numerusform>%n-mal, zuletzt %1</numerusform>
+            <numerusform>%n-mal, zuletzt %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Go on tasting</source>
+        <translation>Weiter verkosten</translation>
+    </message>
+    <message>
+        <source>Draw and taste</source>
+        <translation>Probe ziehen und verkosten</translation>
+    </message>
+    <message>
+        <source>A tasting sheet is open since %1. Scores of before are hidden until it is closed.</source>
+        <translation>Ein Verkostungsbogen ist offen seit %1. Frühere Punkte bleiben verdeckt, bis er geschlossen ist.</translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::BarrelsViewModel</name>
+    <message>
+        <source>All</source>
+        <translation>Alle</translation>
+    </message>
+    <message>
+        <source>Full</source>
+        <translation>Voll</translation>
+    </message>
+    <message>
+        <source>Empty</source>
+        <translation>Leer</translation>
+    </message>
+    <message>
+        <source>On hold</source>
+        <translation>Wartet</translation>
+    </message>
+    <message>
+        <source>Resting</source>
+        <translation>Ruht</translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::ComparingViewModel</name>
+    <message>
+        <source>%1 %2, %3</source>
+        <comment>score, taster, date</comment>
+        <translation>%1 %2, %3</translation>
+    </message>
+    <message>
+        <source>not scored before</source>
+        <translation>vorher ohne Punkte</translation>
+    </message>
+    <message>
+        <source>This is the first sheet of this fill. What would you have it become?</source>
+        <translation>Das ist der erste Bogen dieser Füllung. Was soll aus ihr werden?</translation>
+    </message>
+    <message numerus="yes">
+        <source>Beside %n earlier sheet(s). What would you have it become?</source>
+        <translation>
+            <numerusform>Neben %n früheren Bogen. Was soll daraus werden?</numerusform>
+            <numerusform>Neben %n früheren Bögen. Was soll daraus werden?</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::DayFileViewModel</name>
+    <message>
+        <source>All that was recorded here is in a day file.</source>
+        <translation>Alles hier Eingetragene steht in einer Tagesdatei.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n record(s) on this phone are in no day file yet.</source>
+        <translation>
+            <numerusform>%n Eintrag auf diesem Telefon steht noch in keiner Tagesdatei.</numerusform>
+            <numerusform>%n Einträge auf diesem Telefon stehen noch in keiner Tagesdatei.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing new</source>
+        <translation>Nichts Neues</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n new record(s)</source>
+        <translation>
+            <numerusform>%n neuer Eintrag</numerusform>
+            <numerusform>%n neue Einträge</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No day file has been written on this phone.</source>
+        <translation>Auf diesem Telefon wurde noch keine Tagesdatei geschrieben.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Last day file: %1, %n record(s).</source>
+        <translation>
+            <numerusform>Letzte Tagesdatei: %1, %n Eintrag.</numerusform>
+            <numerusform>Letzte Tagesdatei: %1, %n Einträge.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 had all of this phone&apos;s records by %2.</source>
+        <translation>%1 hatte alle Einträge dieses Telefons, Stand %2.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 lacks %n of this phone&apos;s records, as of %2.</source>
+        <translation>
+            <numerusform>%1: Es fehlt %n Eintrag dieses Telefons, Stand %2.</numerusform>
+            <numerusform>%1: Es fehlen %n Einträge dieses Telefons, Stand %2.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Everybody</source>
+        <translation>Alle</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n record(s)</source>
+        <translation>
+            <numerusform>%n Eintrag</numerusform>
+            <numerusform>%n Einträge</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photo(s)</source>
+        <translation>
+            <numerusform>%n Foto</numerusform>
+            <numerusform>%n Fotos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Copied to %1 at %2.</source>
+        <translation>Um %2 kopiert nach: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::DrawingViewModel</name>
+    <message>
+        <source>%1 drawn from %2: kept.</source>
+        <translation>%1 aus %2 gezogen: gespeichert.</translation>
+    </message>
+    <message>
+        <source>Ease the pressure first, face away from the bung; open it briefly. No flame: the wood holds spirit. Air the room. Local rules come first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ease the pressure first. Spile or nail at hand. No flame: the wood holds spirit. Air the room. Local rules come first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::DueViewModel</name>
+    <message numerus="yes">
+        <source>%n barrel(s) to see to</source>
+        <translation>
+            <numerusform>%n Fass braucht dich</numerusform>
+            <numerusform>%n Fässer brauchen dich</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>More than %n barrel(s) to see to</source>
+        <translation>
+            <numerusform>Mehr als %n Fass braucht dich</numerusform>
+            <numerusform>Mehr als %n Fässer brauchen dich</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::HistoryRows</name>
+    <message>
+        <source>gravity %1</source>
+        <translation>Dichte %1</translation>
+    </message>
+    <message>
+        <source>pH %1</source>
+        <translation>pH %1</translation>
+    </message>
+    <message>
+        <source>not judged</source>
+        <translation>nicht beurteilt</translation>
+    </message>
+    <message>
+        <source>liking %1</source>
+        <translation>Gefallen %1</translation>
+    </message>
+    <message>
+        <source>%1; wrong: %2</source>
+        <comment>scores; faults</comment>
+        <translation>%1; Fehler: %2</translation>
+    </message>
+    <message>
+        <source>Filled</source>
+        <translation>Gefüllt</translation>
+    </message>
+    <message>
+        <source>Gauged</source>
+        <translation>Füllstand gemessen</translation>
+    </message>
+    <message>
+        <source>%1 by %2</source>
+        <comment>182 L by dip</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Drawn</source>
+        <translation>Probe gezogen</translation>
+    </message>
+    <message>
+        <source>%1 at the %2</source>
+        <comment>200 mL at the sample hole</comment>
+        <translation>%1 am %2</translation>
+    </message>
+    <message>
+        <source>Tasted</source>
+        <translation>Verkostet</translation>
+    </message>
+    <message>
+        <source>Scores are hidden until your sheet is closed.</source>
+        <translation>Die Punkte bleiben verdeckt, bis dein Bogen geschlossen ist.</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Gemessen</translation>
+    </message>
+    <message>
+        <source>Photo</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>%1, still on another device</source>
+        <translation>%1, noch auf einem anderen Gerät</translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::JoiningViewModel</name>
+    <message>
+        <source>Type what the phone shall be called.</source>
+        <translation>Tippe ein, wie das Telefon heißen soll.</translation>
+    </message>
+    <message>
+        <source>%1 is let in.</source>
+        <translation>%1 ist zugelassen.</translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::JournalRows</name>
+    <message numerus="yes">
+        <source>%n score(s)</source>
+        <translation>
+            <numerusform>%n Punktzahl</numerusform>
+            <numerusform>%n Punktzahlen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Taken back</source>
+        <translation>Zurückgenommen</translation>
+    </message>
+    <message>
+        <source>In a day file</source>
+        <translation>In einer Tagesdatei</translation>
+    </message>
+    <message>
+        <source>On this phone</source>
+        <translation>Auf diesem Telefon</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>Rum 3: drawn</comment>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::OpenSheetsViewModel</name>
+    <message>
+        <source>%1, %2 of %3</source>
+        <comment>Oak, 3 of 9</comment>
+        <translation>%1, %2 von %3</translation>
+    </message>
+    <message>
+        <source>begun %1, now %2</source>
+        <translation>begonnen %1, jetzt %2</translation>
+    </message>
+    <message>
+        <source>begun %1</source>
+        <translation>begonnen %1</translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::PeopleViewModel</name>
+    <message>
+        <source>Type a name first.</source>
+        <translation>Tippe erst einen Namen ein.</translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::PhotoViewModel</name>
+    <message>
+        <source>The head</source>
+        <translation>Der Fassboden</translation>
+    </message>
+    <message>
+        <source>Its place</source>
+        <translation>Sein Platz</translation>
+    </message>
+    <message>
+        <source>Photo not kept: storage is full. The scores are kept.</source>
+        <translation>Foto nicht gespeichert: Der Speicher ist voll. Die Punkte sind gespeichert.</translation>
+    </message>
+    <message>
+        <source>The camera gave no photo. Try again.</source>
+        <translation>Die Kamera gab kein Foto. Versuche es noch einmal.</translation>
+    </message>
+    <message>
+        <source>Photo not kept: it cannot be read. Take it again.</source>
+        <translation>Foto nicht gespeichert: Es ist nicht lesbar. Mach es noch einmal.</translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::RecordViewModel</name>
+    <message>
+        <source>Fill</source>
+        <translation>Füllen</translation>
+    </message>
+    <message>
+        <source>Look it over</source>
+        <translation>Fass prüfen</translation>
+    </message>
+    <message>
+        <source>Gauge the level</source>
+        <translation>Füllstand messen</translation>
+    </message>
+    <message>
+        <source>Move it</source>
+        <translation>Umlagern</translation>
+    </message>
+    <message>
+        <source>Decide</source>
+        <translation>Entscheiden</translation>
+    </message>
+    <message>
+        <source>Empty</source>
+        <translation>Leeren</translation>
+    </message>
+    <message>
+        <source>Which beer goes in?</source>
+        <translation>Welches Bier kommt hinein?</translation>
+    </message>
+    <message>
+        <source>What do you see?</source>
+        <translation>Was siehst du?</translation>
+    </message>
+    <message>
+        <source>How was it gauged?</source>
+        <translation>Wie wurde gemessen?</translation>
+    </message>
+    <message>
+        <source>Where does it lie now?</source>
+        <translation>Wo liegt es jetzt?</translation>
+    </message>
+    <message>
+        <source>What shall become of it?</source>
+        <translation>Was soll daraus werden?</translation>
+    </message>
+    <message>
+        <source>What is the barrel for next?</source>
+        <translation>Wofür ist das Fass als Nächstes?</translation>
+    </message>
+    <message>
+        <source>Ventilate the room before gas is let in or out: carbon dioxide collects low and gives no warning. No flame near spirit-wet wood. Local rules come first.</source>
+        <translation>Lüfte den Raum, bevor Gas ein- oder ausströmt: Kohlendioxid sammelt sich unten und warnt nicht. Keine Flamme an Holz, das von Spirituosen nass ist. Örtliche Vorschriften gehen vor.</translation>
+    </message>
+    <message>
+        <source>Ease the pressure first. Heads and hoses can burst under pressure: stay well below what the barrel and local rules allow. Ventilate the room.</source>
+        <translation>Lass zuerst den Druck ab. Fassböden und Schläuche können unter Druck platzen: Bleib weit unter dem, was das Fass und örtliche Vorschriften erlauben. Lüfte den Raum.</translation>
+    </message>
+    <message>
+        <source>A full barrel weighs as much as three people. Use a lift or enough hands, and wedge it before you let go.</source>
+        <translation>Ein volles Fass wiegt so viel wie drei Menschen. Nimm ein Hebezeug oder genug Hände und verkeile es, bevor du loslässt.</translation>
+    </message>
+    <message>
+        <source>Ease the pressure before you pull the bung, and keep your face away from it.</source>
+        <translation>Lass den Druck ab, bevor du den Spund ziehst, und halte das Gesicht davon weg.</translation>
+    </message>
+    <message>
+        <source>Another beer</source>
+        <translation>Anderes Bier</translation>
+    </message>
+    <message>
+        <source>Another place</source>
+        <translation>Anderer Platz</translation>
+    </message>
+    <message>
+        <source>Say who you are first.</source>
+        <translation>Sag erst, wer du bist.</translation>
+    </message>
+    <message>
+        <source>Step to the volume first.</source>
+        <translation>Stell erst die Menge ein.</translation>
+    </message>
+    <message>
+        <source>Choose one first.</source>
+        <translation>Wähle erst eines.</translation>
+    </message>
+    <message>
+        <source>%1, %2: kept.</source>
+        <comment>Gauge the level, Rum 3</comment>
+        <translation>%1, %2: gespeichert.</translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::RegisteringViewModel</name>
+    <message>
+        <source>None: this is its first beer</source>
+        <translation>Keines: Es ist sein erstes Bier</translation>
+    </message>
+    <message>
+        <source>One</source>
+        <translation>Eines</translation>
+    </message>
+    <message>
+        <source>Two</source>
+        <translation>Zwei</translation>
+    </message>
+    <message>
+        <source>Three or more</source>
+        <translation>Drei oder mehr</translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::ScanViewModel</name>
+    <message>
+        <source>This code cannot be right. Read it once more from the label.</source>
+        <translation>Dieser Code kann nicht stimmen. Lies ihn noch einmal vom Etikett ab.</translation>
+    </message>
+    <message>
+        <source>This code cannot be right. Was it one of these?</source>
+        <translation>Dieser Code kann nicht stimmen. War es einer von diesen?</translation>
+    </message>
+    <message>
+        <source>This is not a barrel&apos;s label. It says: %1</source>
+        <translation>Das ist kein Fassetikett. Darauf steht: %1</translation>
+    </message>
+    <message>
+        <source>This label is of another cellar, %1. Your records do not have it.</source>
+        <translation>Dieses Etikett gehört zu einem anderen Keller, %1. In deinen Aufzeichnungen steht es nicht.</translation>
+    </message>
+    <message>
+        <source>No barrel has the code %1 yet.</source>
+        <translation>Noch kein Fass hat den Code %1.</translation>
+    </message>
+    <message>
+        <source>Two barrels were given the code %1. Which is it?</source>
+        <translation>Zwei Fässer haben den Code %1 bekommen. Welches ist es?</translation>
+    </message>
+    <message>
+        <source>This is %1, the sheet is for %2.</source>
+        <translation>Das ist %1, der Bogen ist für %2.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::Settings</name>
+    <message>
+        <source>As the phone</source>
+        <translation>Wie das Telefon</translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::TakeInViewModel</name>
+    <message>
+        <source>%1
+%2, %3</source>
+        <comment>file, when, size</comment>
+        <translation>%1
+%2, %3</translation>
+    </message>
+    <message>
+        <source>Type where the day file lies, or drop it here.</source>
+        <translation>Tippe ein, wo die Tagesdatei liegt, oder zieh sie hierher.</translation>
+    </message>
+    <message>
+        <source>Nothing new: all of it was here already.</source>
+        <translation>Nichts Neues: Alles war schon da.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n record(s) added.</source>
+        <translation>
+            <numerusform>%n Eintrag eingelesen.</numerusform>
+            <numerusform>%n Einträge eingelesen.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photo(s) added.</source>
+        <translation>
+            <numerusform>%n Foto eingelesen.</numerusform>
+            <numerusform>%n Fotos eingelesen.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n record(s) wait until their device is let in.</source>
+        <translation>
+            <numerusform>%n Eintrag wartet, bis sein Gerät zugelassen ist.</numerusform>
+            <numerusform>%n Einträge warten, bis ihr Gerät zugelassen ist.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::TastingViewModel</name>
+    <message>
+        <source>°F</source>
+        <translation>°F</translation>
+    </message>
+    <message>
+        <source>°C</source>
+        <translation>°C</translation>
+    </message>
+    <message>
+        <source>slight</source>
+        <translation>schwach</translation>
+    </message>
+    <message>
+        <source>clear</source>
+        <translation>deutlich</translation>
+    </message>
+    <message>
+        <source>strong</source>
+        <translation>stark</translation>
+    </message>
+    <message>
+        <source>How do you like it?</source>
+        <translation>Wie gefällt es dir?</translation>
+    </message>
+    <message>
+        <source>Is anything wrong with it?</source>
+        <translation>Stimmt etwas nicht damit?</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation>Messwerte</translation>
+    </message>
+    <message>
+        <source>A note</source>
+        <translation>Eine Notiz</translation>
+    </message>
+    <message>
+        <source>Close the sheet</source>
+        <translation>Bogen schließen</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>the third of nine steps</comment>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>love it</source>
+        <translation>großartig</translation>
+    </message>
+    <message>
+        <source>like it</source>
+        <translation>gut</translation>
+    </message>
+    <message>
+        <source>it is fine</source>
+        <translation>in Ordnung</translation>
+    </message>
+    <message>
+        <source>do not like it</source>
+        <translation>nicht gut</translation>
+    </message>
+    <message>
+        <source>would pour it out</source>
+        <translation>würde ich weggießen</translation>
+    </message>
+    <message>
+        <source>dominant</source>
+        <translation>dominant</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>Not judged, next</source>
+        <translation>Ohne Urteil weiter</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>fault, its strength</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n attribute(s) scored</source>
+        <translation>
+            <numerusform>%1 von %n Merkmal bewertet</numerusform>
+            <numerusform>%1 von %n Merkmalen bewertet</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not judged</source>
+        <translation>
+            <numerusform>%n nicht beurteilt</numerusform>
+            <numerusform>%n nicht beurteilt</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fault(s)</source>
+        <translation>
+            <numerusform>%n Fehler</numerusform>
+            <numerusform>%n Fehler</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photo(s)</source>
+        <translation>
+            <numerusform>%n Foto</numerusform>
+            <numerusform>%n Fotos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 %2 kept</source>
+        <comment>vanilla 7</comment>
+        <translation>%1 %2 gespeichert</translation>
+    </message>
+    <message>
+        <source>%1 not judged: kept</source>
+        <translation>%1 nicht beurteilt: gespeichert</translation>
+    </message>
+    <message>
+        <source>Liking %1 kept</source>
+        <translation>Gefallen %1 gespeichert</translation>
+    </message>
+    <message>
+        <source>%1 kept</source>
+        <translation>%1 gespeichert</translation>
+    </message>
+    <message>
+        <source>%1 taken off: kept</source>
+        <translation>%1 entfernt: gespeichert</translation>
+    </message>
+    <message>
+        <source>Photo kept</source>
+        <translation>Foto gespeichert</translation>
+    </message>
+    <message>
+        <source>Note kept</source>
+        <translation>Notiz gespeichert</translation>
+    </message>
+    <message>
+        <source>Reading kept</source>
+        <translation>Messwert gespeichert</translation>
+    </message>
+    <message>
+        <source>Kept</source>
+        <translation>Gespeichert</translation>
+    </message>
+</context>
 </TS>

@@ -1,4 +1,229 @@
 <?xml version="1.0" encoding="utf-8"?>
 <!DOCTYPE TS>
 <TS version="2.1" language="en">
+<context>
+    <name>DayFilePage</name>
+    <message numerus="yes">
+        <source>%n sheet(s) are still open. What is on them is not in the file until they are closed.</source>
+        <translation>
+            <numerusform>%n sheet is still open. What is on it is not in the file until it is closed.</numerusform>
+            <numerusform>%n sheets are still open. What is on them is not in the file until they are closed.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Formats</name>
+    <message numerus="yes">
+        <source>in %n day(s)</source>
+        <translation>
+            <numerusform>in %n day</numerusform>
+            <numerusform>in %n days</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) ago</source>
+        <translation>
+            <numerusform>%n day ago</numerusform>
+            <numerusform>%n days ago</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) over</source>
+        <translation>
+            <numerusform>%n day over</numerusform>
+            <numerusform>%n days over</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>%n day</numerusform>
+            <numerusform>%n days</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n month(s)</source>
+        <translation>
+            <numerusform>%n month</numerusform>
+            <numerusform>%n months</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>TasteClose</name>
+    <message numerus="yes">
+        <source>%n photo(s) on this sheet</source>
+        <translation>
+            <numerusform>%n photo on this sheet</numerusform>
+            <numerusform>%n photos on this sheet</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>TodayPads</name>
+    <message numerus="yes">
+        <source>%n open sheet(s)</source>
+        <translation>
+            <numerusform>%n open sheet</numerusform>
+            <numerusform>%n open sheets</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::AppViewModel</name>
+    <message numerus="yes">
+        <source>The phone&apos;s clock was changed by %n minute(s). Every record keeps its order.</source>
+        <translation>
+            <numerusform>The phone&apos;s clock was changed by %n minute. Every record keeps its order.</numerusform>
+            <numerusform>The phone&apos;s clock was changed by %n minutes. Every record keeps its order.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::BarrelViewModel</name>
+    <message numerus="yes">
+        <source>%n time(s), last %1</source>
+        <translation>
+            <numerusform>%n time, last %1</numerusform>
+            <numerusform>%n times, last %1</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::ComparingViewModel</name>
+    <message numerus="yes">
+        <source>Beside %n earlier sheet(s). What would you have it become?</source>
+        <translation>
+            <numerusform>Beside %n earlier sheet. What would you have it become?</numerusform>
+            <numerusform>Beside %n earlier sheets. What would you have it become?</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::DayFileViewModel</name>
+    <message numerus="yes">
+        <source>%n record(s) on this phone are in no day file yet.</source>
+        <translation>
+            <numerusform>%n record on this phone is in no day file yet.</numerusform>
+            <numerusform>%n records on this phone are in no day file yet.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n new record(s)</source>
+        <translation>
+            <numerusform>%n new record</numerusform>
+            <numerusform>%n new records</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Last day file: %1, %n record(s).</source>
+        <translation>
+            <numerusform>Last day file: %1, %n record.</numerusform>
+            <numerusform>Last day file: %1, %n records.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 lacks %n of this phone&apos;s records, as of %2.</source>
+        <translation>
+            <numerusform>%1 lacks %n of this phone&apos;s records, as of %2.</numerusform>
+            <numerusform>%1 lacks %n of this phone&apos;s records, as of %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n record(s)</source>
+        <translation>
+            <numerusform>%n record</numerusform>
+            <numerusform>%n records</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photo(s)</source>
+        <translation>
+            <numerusform>%n photo</numerusform>
+            <numerusform>%n photos</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::DueViewModel</name>
+    <message numerus="yes">
+        <source>%n barrel(s) to see to</source>
+        <translation>
+            <numerusform>%n barrel to see to</numerusform>
+            <numerusform>%n barrels to see to</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>More than %n barrel(s) to see to</source>
+        <translation>
+            <numerusform>More than %n barrel to see to</numerusform>
+            <numerusform>More than %n barrels to see to</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::JournalRows</name>
+    <message numerus="yes">
+        <source>%n score(s)</source>
+        <translation>
+            <numerusform>%n score</numerusform>
+            <numerusform>%n scores</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::TakeInViewModel</name>
+    <message numerus="yes">
+        <source>%n record(s) added.</source>
+        <translation>
+            <numerusform>%n record added.</numerusform>
+            <numerusform>%n records added.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photo(s) added.</source>
+        <translation>
+            <numerusform>%n photo added.</numerusform>
+            <numerusform>%n photos added.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n record(s) wait until their device is let in.</source>
+        <translation>
+            <numerusform>%n record waits until its device is let in.</numerusform>
+            <numerusform>%n records wait until their device is let in.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::TastingViewModel</name>
+    <message numerus="yes">
+        <source>%1 of %n attribute(s) scored</source>
+        <translation>
+            <numerusform>%1 of %n attribute scored</numerusform>
+            <numerusform>%1 of %n attributes scored</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not judged</source>
+        <translation>
+            <numerusform>%n not judged</numerusform>
+            <numerusform>%n not judged</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fault(s)</source>
+        <translation>
+            <numerusform>%n fault</numerusform>
+            <numerusform>%n faults</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photo(s)</source>
+        <translation>
+            <numerusform>%n photo</numerusform>
+            <numerusform>%n photos</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

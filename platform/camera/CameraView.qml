@@ -1,4 +1,3 @@
-pragma ComponentBehavior: Bound
 import QtQuick
 import QtMultimedia
 import Spile.Camera
@@ -44,27 +43,26 @@ FrameSource {
         running: view.feed !== null && view.feed.started && !tap.running
         onTriggered: view.silent = true
     }
+    // Files, not components within this one: Qt 6.4 refuses to make those of a type that is extended.
     Loader {
         id: feed
         active: view.active
-        sourceComponent: view.isFilm ? film : live
+        source: view.isFilm ? "Film.qml" : "LiveCamera.qml"
     }
-    Component {
-        id: film
-        Film {
-            source: view.source
-            videoOutput: output
-            onPhotoAsked: folder => tap.keepFrame(folder)
+    Binding { target: view.feed; property: "videoOutput"; value: output; when: view.feed !== null }
+    Binding { target: view.feed; property: "source"; value: view.source; when: view.feed !== null }
+    Binding { target: view.feed; property: "torchOn"; value: view.torchOn; when: view.feed !== null }
+    Binding { target: view.feed; property: "zoomedIn"; value: view.zoomedIn; when: view.feed !== null }
+    Connections {
+        target: view.feed
+        function onPhotoTaken(file: string) {
+            view.photoTaken(file)
         }
-    }
-    Component {
-        id: live
-        LiveCamera {
-            videoOutput: output
-            torchOn: view.torchOn
-            zoomedIn: view.zoomedIn
-            onPhotoTaken: file => view.photoTaken(file)
-            onPhotoFailed: view.photoFailed()
+        function onPhotoFailed() {
+            view.photoFailed()
+        }
+        function onFrameWanted(folder: string) {
+            tap.keepFrame(folder)
         }
     }
 

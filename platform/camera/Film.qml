@@ -5,9 +5,6 @@ import QtMultimedia
 CameraFeed {
     id: film
 
-    required property url source
-    signal photoAsked(folder: string)
-
     problem: player.error !== MediaPlayer.NoError ? "unreadable" : ""
 
     MediaPlayer {
@@ -15,10 +12,15 @@ CameraFeed {
         source: film.source
         videoOutput: film.videoOutput
         loops: MediaPlayer.Infinite
-        Component.onCompleted: player.play()
+        // Not when the source is set: a player asked that early never shows a frame.
+        onMediaStatusChanged: {
+            if (player.mediaStatus === MediaPlayer.LoadedMedia) {
+                player.play()
+            }
+        }
     }
 
     function takePhoto(folder: string) {
-        film.photoAsked(folder)
+        film.frameWanted(folder)
     }
 }

@@ -6,11 +6,6 @@ import Spile.Camera
 CameraFeed {
     id: live
 
-    property bool torchOn: false
-    property bool zoomedIn: false
-    signal photoTaken(file: string)
-    signal photoFailed()
-
     readonly property bool there: devices.videoInputs.length > 0
 
     torchPossible: camera.active && camera.isTorchModeSupported(Camera.TorchOn)

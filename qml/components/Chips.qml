@@ -3,7 +3,7 @@ import QtQuick
 import Spile.Theme
 import Spile.Components
 
-// Words of which one or any number may be chosen; in two columns, or one if the text is large. It keeps nothing.
+// Words of which one or any number may be chosen; in two columns or three, or one if the text is large. It keeps nothing.
 Grid {
     id: chips
 
@@ -11,10 +11,11 @@ Grid {
     property list<bool> chosen // for each word
     property int choice: -1 // or the one of them that is chosen
     property bool narrow: Theme.largeText
+    property int mostInARow: 2 // 3 for short words
 
     signal toggled(int index)
 
-    columns: chips.narrow ? 1 : 2
+    columns: chips.narrow ? 1 : chips.mostInARow
     spacing: Theme.gap
 
     Repeater {
@@ -25,7 +26,7 @@ Grid {
             required property int index
             required property string modelData
             objectName: "chip" + chip.index
-            width: chips.narrow ? chips.width : (chips.width - Theme.gap) / 2
+            width: (chips.width - (chips.columns - 1) * Theme.gap) / chips.columns
             leastHeight: Theme.rung
             text: chip.modelData
             checkable: true

@@ -71,6 +71,7 @@ Item {
                 required property real modelData
                 x: head.outer + head.inner * modelData
                 y: head.outer - height / 2
+                visible: head.known // else they would run through the words
                 width: Theme.hairline
                 height: 2 * head.inner * Math.sqrt(1 - modelData * modelData)
                 opacity: 0.5

@@ -13,6 +13,7 @@ Item {
     property string who
     property alias banner: bannerSlot.data
     property alias footer: footerSlot.data
+    property alias beside: besideSlot.data // one pad beside those that page, or in their place
     property bool fullWidth // not held to the width that is good to read
     // A list that takes the place of the column; the page places it and its page pads move it.
     property Flickable scroller: flick
@@ -61,7 +62,7 @@ Item {
             id: viewport
             y: page.tight ? 0 : header.height + Theme.padding
             width: parent.width
-            height: page.room - (pagePads.visible ? pagePads.height + Theme.gap : 0)
+            height: page.room - (paging.height > 0 ? paging.height + Theme.gap : 0)
 
             Flickable {
                 id: flick
@@ -96,12 +97,25 @@ Item {
                 }
             }
         }
-        PagePads {
-            id: pagePads
+        Row {
+            id: paging
+            readonly property bool shared: besideSlot.children.length > 0
+            readonly property real third: (width - 2 * spacing) / 3
             y: viewport.y + viewport.height + Theme.gap
             width: parent.width
-            visible: page.overflows && page.room > 2 * height // else there is more to see without them
-            scroller: page.scroller
+            spacing: Theme.gap
+
+            PagePads {
+                id: pagePads
+                width: paging.shared ? 2 * paging.third + spacing : parent.width
+                visible: page.overflows && page.room > 2 * height // else there is more to see without them
+                scroller: page.scroller
+            }
+            Column {
+                id: besideSlot
+                width: pagePads.visible ? paging.third : parent.width
+                visible: paging.shared
+            }
         }
         Column {
             id: foot

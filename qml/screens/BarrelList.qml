@@ -15,7 +15,6 @@ ListView {
     spacing: Theme.gap
     clip: true
     cacheBuffer: 0 // what is not seen is not made: that would double the time of a start
-    reuseItems: true
     boundsBehavior: Flickable.StopAtBounds
     model: list.barrels
     onAtYEndChanged: if (list.atYEnd && list.count > 0) list.moreWanted()

@@ -20,7 +20,7 @@ Page {
         width: parent.width
         height: Math.max(implicitHeight, Theme.main)
         visible: page.viewModel.nextText.length > 0
-        act: true
+        act: page.viewModel.standing !== NotchEdge.Resting || page.viewModel.scoresHidden || !page.viewModel.filled
         text: page.viewModel.nextText
         hint: page.viewModel.reason
         onFired: page.app.doNext()

@@ -15,12 +15,14 @@ Page {
     backShown: true
     scroller: rows
     onBackPressed: page.app.goBack()
-    footer: Pad {
+    beside: Pad {
         objectName: "register"
         width: parent.width
+        leastHeight: Theme.rung
         small: true
         glyph: Glyph.More
-        text: qsTr("Register a barrel")
+        text: qsTr("Register")
+        name: qsTr("Register a barrel")
         onFired: page.app.registerBarrel("")
     }
 
@@ -31,6 +33,8 @@ Page {
         onOpened: barrelId => page.app.openBarrel(barrelId)
         onMoreWanted: page.viewModel.more()
 
+        // Not bound, since Qt 6.4 makes no header of a bound component.
+        // qmllint disable unqualified
         header: Column {
             width: rows.width
             spacing: Theme.gap
@@ -47,6 +51,7 @@ Page {
             Chips {
                 objectName: "filters"
                 width: parent.width
+                mostInARow: 3
                 words: page.viewModel.filters
                 choice: page.viewModel.filter
                 onToggled: index => page.viewModel.filter = index
@@ -66,5 +71,6 @@ Page {
                 }
             }
         }
+        // qmllint enable unqualified
     }
 }

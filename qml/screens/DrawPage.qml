@@ -41,6 +41,7 @@ Page {
     Chips {
         objectName: "methods"
         width: parent.width
+        mostInARow: 3
         words: page.viewModel.methods
         choice: page.viewModel.method
         onToggled: index => page.viewModel.method = index

@@ -14,10 +14,11 @@ Page {
     title: qsTr("Due")
     subtitle: page.viewModel.loaded && !page.viewModel.empty ? page.viewModel.summary : ""
     scroller: rows
-    footer: Pad {
+    beside: Pad {
         objectName: "allBarrels"
         width: parent.width
         visible: !page.viewModel.noBarrels
+        leastHeight: Theme.rung
         small: true
         glyph: Glyph.Search
         text: qsTr("All barrels")
@@ -31,6 +32,8 @@ Page {
         onOpened: barrelId => page.app.openBarrel(barrelId)
         onMoreWanted: page.viewModel.more()
 
+        // Not bound, since Qt 6.4 makes no header of a bound component.
+        // qmllint disable unqualified
         header: Column {
             width: rows.width
 
@@ -47,5 +50,6 @@ Page {
                 onActed: page.app.registerBarrel("")
             }
         }
+        // qmllint enable unqualified
     }
 }

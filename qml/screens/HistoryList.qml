@@ -44,7 +44,7 @@ Column {
             PhotoFrame {
                 width: parent.width
                 height: Theme.mm(40)
-                visible: line.photo.toString().length > 0
+                visible: line.photo != ""
                 source: line.photo
                 description: qsTr("%1, %2").arg(line.what).arg(line.when)
             }

@@ -14,14 +14,14 @@ Loader {
         "BarrelPage.qml", "RegisterPage.qml", "PeoplePage.qml", "DrawPage.qml", "TastePage.qml", "ComparePage.qml",
         "PhotoPage.qml", "RecordPage.qml", "DayFilePage.qml", "TakeInPage.qml", "SettingsPage.qml",
         "WasHerePage.qml", "HandbookPage.qml"]
-    readonly property bool hasCamera: loader.page === Navigator.Scan || loader.page === Navigator.Photo
 
     onPageChanged: loader.show()
     onShownChanged: loader.show()
     Component.onCompleted: loader.show()
 
     function show() {
+        const withCamera = loader.page === Navigator.Scan || loader.page === Navigator.Photo
         loader.setSource(loader.shown ? loader.files[loader.page] : "",
-                         loader.hasCamera ? { app: loader.app, standIn: loader.standIn } : { app: loader.app })
+                         withCamera ? { app: loader.app, standIn: loader.standIn } : { app: loader.app })
     }
 }

@@ -20,19 +20,20 @@ Page {
     Chips {
         objectName: "palettes"
         width: parent.width
+        mostInARow: 3
         words: [qsTr("Dark"), qsTr("Light"), qsTr("Night, red")]
         choice: page.viewModel.palette
         onToggled: index => page.viewModel.palette = index
     }
-    Stepper {
-        objectName: "textSize"
+    SectionTitle { width: parent.width; text: qsTr("Size of text: %1 %").arg(page.viewModel.textPercent) }
+    Row {
+        id: textSize
         width: parent.width
-        label: qsTr("Size of text")
-        readout: page.viewModel.textPercent
-        unit: "%"
-        smallStep: "10"
-        bigStep: "100"
-        onStepped: count => page.viewModel.stepText(count)
+        spacing: Theme.gap
+        readonly property real share: (width - spacing) / 2
+
+        Pad { objectName: "smallerText"; width: textSize.share; leastHeight: Theme.rung; glyph: Glyph.Less; text: qsTr("Smaller"); onFired: page.viewModel.stepText(-1) }
+        Pad { objectName: "largerText"; width: textSize.share; leastHeight: Theme.rung; glyph: Glyph.More; text: qsTr("Larger"); onFired: page.viewModel.stepText(1) }
     }
     SectionTitle { width: parent.width; text: qsTr("Units") }
     Chips {

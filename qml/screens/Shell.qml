@@ -14,6 +14,8 @@ FocusScope {
     readonly property bool ready: shell.app.stage === AppViewModel.Ready
     readonly property bool twoColumns: shell.ready && shell.width >= Theme.twoColumnsFrom
     readonly property bool threeColumns: shell.ready && shell.width >= Theme.threeColumnsFrom
+    // Where two columns just fit, the page gets the larger part.
+    readonly property real listWidth: shell.threeColumns ? Theme.listColumn : Math.round(shell.width * 0.41)
     readonly property Navigator navigator: shell.app.navigator
 
     LayoutMirroring.childrenInherit: true
@@ -23,7 +25,7 @@ FocusScope {
     Binding { target: Theme; property: "pads"; value: shell.padsFor(shell.TouchJudge.wet, shell.height, shell.threeColumns) }
 
     Shortcut {
-        sequences: ["Back", "Escape", StandardKey.Back]
+        sequences: ["Back", "Escape", "Alt+Left"]
         enabled: shell.navigator.canGoBack // else the system may leave the app
         onActivated: shell.app.goBack()
     }
@@ -34,7 +36,7 @@ FocusScope {
     PageLoader {
         id: list
         objectName: "list"
-        width: Theme.listColumn
+        width: shell.listWidth
         anchors { left: parent.left; top: parent.top; bottom: notice.top }
         app: shell.app
         standIn: shell.standIn
@@ -66,7 +68,7 @@ FocusScope {
     PartLoader {
         id: history
         objectName: "history"
-        width: shell.threeColumns ? (shell.width - Theme.listColumn) * 0.45 : 0
+        width: shell.threeColumns ? (shell.width - shell.listWidth) * 0.45 : 0
         anchors { right: parent.right; top: parent.top; bottom: notice.top }
         app: shell.app
         shown: shell.threeColumns
@@ -88,8 +90,8 @@ FocusScope {
     PadBar {
         id: bar
         objectName: "bar"
-        anchors { left: parent.left; right: shell.twoColumns ? undefined : parent.right; bottom: parent.bottom }
-        width: shell.twoColumns ? Theme.listColumn : parent.width
+        anchors { left: parent.left; bottom: parent.bottom }
+        width: shell.threeColumns ? shell.listWidth : parent.width
         height: visible ? implicitHeight : 0
         visible: shell.ready && (shell.twoColumns || !shell.navigator.canGoBack)
         labels: [qsTr("Due"), qsTr("Scan"), qsTr("Today")]

@@ -20,11 +20,13 @@ Page {
         objectName: "journal"
         viewModel: page.viewModel
 
-        // Not in the list's own file: Qt 6.4 makes no header there, since its delegate is bound.
+        // Not bound, since Qt 6.4 makes no header of a bound component.
+        // qmllint disable unqualified
         header: TodayPads {
             width: rows.width
             bottomPadding: Theme.gap
             app: page.app
         }
+        // qmllint enable unqualified
     }
 }

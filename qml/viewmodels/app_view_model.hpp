@@ -56,7 +56,7 @@ class AppViewModel : public QObject {
     Q_PROPERTY(spile::viewmodels::JoiningViewModel* joining READ joining CONSTANT FINAL)
 
     /// The pages of the handbook, in Markdown.
-    Q_PROPERTY(QStringList handbook READ handbook CONSTANT FINAL)
+    Q_PROPERTY(QList<QString> handbook READ handbook CONSTANT FINAL)
 
 public:
     enum Stage { Opening, FirstRun, Ready, Broken };

@@ -54,7 +54,7 @@ class BarrelsViewModel : public QObject {
     Q_PROPERTY(spile::viewmodels::BarrelRows* barrels READ barrels CONSTANT FINAL)
     Q_PROPERTY(QString search READ search WRITE setSearch NOTIFY changed FINAL)
     Q_PROPERTY(int filter READ filter WRITE setFilter NOTIFY changed FINAL)
-    Q_PROPERTY(QStringList filters READ filters CONSTANT FINAL)
+    Q_PROPERTY(QList<QString> filters READ filters CONSTANT FINAL)
     Q_PROPERTY(bool loaded READ isLoaded NOTIFY changed FINAL)
     Q_PROPERTY(bool empty READ isEmpty NOTIFY changed FINAL)
 

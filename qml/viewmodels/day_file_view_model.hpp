@@ -22,10 +22,10 @@ class DayFileViewModel : public QObject {
     /// "14 new": for a pad.
     Q_PROPERTY(QString shortText READ shortText NOTIFY changed FINAL)
     /// One line a kind: "6 tastings".
-    Q_PROPERTY(QStringList unsentKinds READ unsentKinds NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QString> unsentKinds READ unsentKinds NOTIFY changed FINAL)
     Q_PROPERTY(QString lastText READ lastText NOTIFY changed FINAL)
-    Q_PROPERTY(QStringList receipts READ receipts NOTIFY changed FINAL)
-    Q_PROPERTY(QStringList receivers READ receivers NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QString> receipts READ receipts NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QString> receivers READ receivers NOTIFY changed FINAL)
     Q_PROPERTY(int receiver READ receiver WRITE setReceiver NOTIFY changed FINAL)
     Q_PROPERTY(int openSheets READ openSheets NOTIFY changed FINAL)
     Q_PROPERTY(bool writing READ isWriting NOTIFY changed FINAL)
@@ -34,7 +34,7 @@ class DayFileViewModel : public QObject {
     Q_PROPERTY(QString fileName READ fileName NOTIFY changed FINAL)
     Q_PROPERTY(QString fileText READ fileText NOTIFY changed FINAL)
     Q_PROPERTY(QString filePath READ filePath NOTIFY changed FINAL)
-    Q_PROPERTY(QStringList targets READ targets NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QString> targets READ targets NOTIFY changed FINAL)
     /// "Copied to Downloads at 18:20."
     Q_PROPERTY(QString handedText READ handedText NOTIFY changed FINAL)
     Q_PROPERTY(QString error READ error NOTIFY changed FINAL)

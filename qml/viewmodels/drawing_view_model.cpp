@@ -44,12 +44,10 @@ QString DrawingViewModel::caution() const
 {
     // The sample hole and the valve lie under the liquid; the bung holds back gas.
     return method_ == 1
-               ? tr("Ease the pressure before you pull the bung, and keep your face away from it. "
-                    "Open it as briefly as you can: air does the beer no good. No flame near the "
-                    "barrel. Air the room. Local rules come first.")
-               : tr("Ease the pressure before you draw. Keep the spile or nail at hand. No flame "
-                    "near the barrel: spirit in the wood burns. Air the room. Local rules come "
-                    "first.");
+               ? tr("Ease the pressure first, face away from the bung; open it briefly. No flame: "
+                    "the wood holds spirit. Air the room. Local rules come first.")
+               : tr("Ease the pressure first. Spile or nail at hand. No flame: the wood holds "
+                    "spirit. Air the room. Local rules come first.");
 }
 
 QStringList DrawingViewModel::methods() const { return padWords(cellar::drawMethods()); }

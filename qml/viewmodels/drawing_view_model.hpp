@@ -18,7 +18,7 @@ class DrawingViewModel : public QObject {
     Q_PROPERTY(QString barrelName READ barrelName NOTIFY changed FINAL)
     Q_PROPERTY(QString contents READ contents NOTIFY changed FINAL)
     Q_PROPERTY(QString caution READ caution NOTIFY changed FINAL)
-    Q_PROPERTY(QStringList methods READ methods CONSTANT FINAL)
+    Q_PROPERTY(QList<QString> methods READ methods CONSTANT FINAL)
     Q_PROPERTY(int method READ method WRITE setMethod NOTIFY changed FINAL)
     Q_PROPERTY(QString volume READ volume NOTIFY changed FINAL)
     Q_PROPERTY(QString smallStep READ smallStep NOTIFY changed FINAL)

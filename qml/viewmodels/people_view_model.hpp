@@ -14,7 +14,7 @@ class PeopleViewModel : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("")
-    Q_PROPERTY(QStringList names READ names NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QString> names READ names NOTIFY changed FINAL)
     /// The place in `names` of who it is now; -1: nobody yet.
     Q_PROPERTY(int current READ current NOTIFY changed FINAL)
     Q_PROPERTY(QString name READ name NOTIFY changed FINAL)

@@ -19,7 +19,7 @@ class RecordViewModel : public QObject {
     Q_PROPERTY(QString barrelName READ barrelName NOTIFY changed FINAL)
     Q_PROPERTY(QString caution READ caution NOTIFY changed FINAL)
     Q_PROPERTY(QString question READ question NOTIFY changed FINAL)
-    Q_PROPERTY(QStringList choices READ choices NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QString> choices READ choices NOTIFY changed FINAL)
     Q_PROPERTY(int choice READ choice WRITE setChoice NOTIFY changed FINAL)
     /// What a choice of one's own is called; empty: there is none.
     Q_PROPERTY(QString newChoiceLabel READ newChoiceLabel NOTIFY changed FINAL)

@@ -80,11 +80,8 @@ void Settings::setLanguage(const QString& language)
 
 QStringList Settings::languages() const
 {
-    QStringList names{tr("As the phone")};
-    for (const QString& code : languageCodes()) {
-        names << QLocale(code).nativeLanguageName();
-    }
-    return names;
+    // By their own names, so that they are found whatever is set.
+    return {tr("As the phone"), QStringLiteral("English"), QStringLiteral("Deutsch")};
 }
 
 int Settings::languageIndex() const

@@ -21,7 +21,7 @@ class Settings : public QObject {
     Q_PROPERTY(bool usUnits READ usesUsUnits WRITE setUsUnits NOTIFY changed FINAL)
     Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY languageChanged FINAL)
     /// The languages by their own names, the system's first.
-    Q_PROPERTY(QStringList languages READ languages NOTIFY languageChanged FINAL)
+    Q_PROPERTY(QList<QString> languages READ languages NOTIFY languageChanged FINAL)
     Q_PROPERTY(
         int languageIndex READ languageIndex WRITE setLanguageIndex NOTIFY languageChanged FINAL)
 

@@ -15,7 +15,7 @@ class TakeInViewModel : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("")
-    Q_PROPERTY(QStringList files READ files NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QString> files READ files NOTIFY changed FINAL)
     Q_PROPERTY(QString path READ path WRITE setPath NOTIFY changed FINAL)
     Q_PROPERTY(bool busy READ isBusy NOTIFY changed FINAL)
     Q_PROPERTY(qreal progress READ progress NOTIFY progressed FINAL)

@@ -35,21 +35,21 @@ class TastingViewModel : public QObject {
     Q_PROPERTY(bool notJudged READ isNotJudged NOTIFY changed FINAL)
     Q_PROPERTY(QString readout READ readout NOTIFY changed FINAL)
     /// Five words, from 9 to 1.
-    Q_PROPERTY(QStringList ladderWords READ ladderWords NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QString> ladderWords READ ladderWords NOTIFY changed FINAL)
     Q_PROPERTY(QString nextText READ nextText NOTIFY changed FINAL)
 
-    Q_PROPERTY(QStringList faults READ faults NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QString> faults READ faults NOTIFY changed FINAL)
     Q_PROPERTY(QList<bool> faultsChosen READ faultsChosen NOTIFY changed FINAL)
     Q_PROPERTY(bool palateTired READ isPalateTired NOTIFY changed FINAL)
     Q_PROPERTY(QString note READ note NOTIFY changed FINAL)
-    Q_PROPERTY(QStringList noteChips READ noteChips NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QString> noteChips READ noteChips NOTIFY changed FINAL)
     Q_PROPERTY(QList<bool> noteChipsChosen READ noteChipsChosen NOTIFY changed FINAL)
 
     Q_PROPERTY(QString gravity READ gravity NOTIFY changed FINAL)
     Q_PROPERTY(QString ph READ ph NOTIFY changed FINAL)
     Q_PROPERTY(QString temperature READ temperature NOTIFY changed FINAL)
     Q_PROPERTY(QString temperatureUnit READ temperatureUnit NOTIFY changed FINAL)
-    Q_PROPERTY(QStringList steps READ stepTexts NOTIFY changed FINAL)  // small and big, in threes
+    Q_PROPERTY(QList<QString> steps READ stepTexts NOTIFY changed FINAL)  // small and big, in threes
     Q_PROPERTY(int photos READ photos NOTIFY changed FINAL)
     Q_PROPERTY(QString summary READ summary NOTIFY changed FINAL)
 

@@ -202,4 +202,29 @@ TEST(Qml, KeepsItsRules)
     EXPECT_THAT(qmlAgainstTheRules(ourTree()), IsEmpty());
 }
 
+TEST(Qml, TranslatesItsWords)
+{
+    const std::string text =
+        "text: \"Wood\"\n"
+        "    Accessible.name: qsTr(\"Wood\"); title: \"Oak; new\"\n"
+        "property string hint: a.b ? qsTr(\"%1 of it\", \"a share\").arg(1) : \"none\"\n"
+        "label: empty ? qsTr(\"None\")\n"
+        "             : \"Some\"\n"
+        "caption: kind === \"rum\" ? qsTr(\"Say \\\"rum\\\"\") : \"\" // \"rum\"\n"
+        "objectName: \"wood\"\n"
+        "words: [qsTr(\"Full\"), \"Empty\"]\n"
+        "text: \"·\" + count\n"
+        "file: \"Wood.qml\"\n"
+        "// text: \"Wood\"\n";
+    EXPECT_THAT(qmlAgainstTheRules({{"qml/screens/A.qml", text},
+                                    {"qml/components/A.qml", "Pad { text: \"Wood\" }"},
+                                    {"tests/gui/tst_a.qml", text}}),
+                ElementsAre("qml/screens/A.qml:1: words that are not translated",
+                            "qml/screens/A.qml:2: words that are not translated",
+                            "qml/screens/A.qml:3: words that are not translated",
+                            "qml/screens/A.qml:4: words that are not translated",
+                            "qml/screens/A.qml:8: words that are not translated",
+                            "qml/components/A.qml:1: words that are not translated"));
+}
+
 }  // namespace spile::architecture

@@ -1,5 +1,6 @@
 #include "tests/architecture/rules.hpp"
 
+#include <algorithm>
 #include <regex>
 
 namespace spile::architecture {
@@ -47,8 +48,44 @@ static bool breaks(const QmlRule& rule, const SourceFile& file, const std::strin
            std::regex_search(line, rule.wrong);
 }
 
+// Code and literals, without comments.
+static std::string withoutComments(std::string_view text)
+{
+    std::string result = codeOnly(text);
+    const std::string strings = stringsOnly(text);
+    for (std::size_t i = 0; i < result.size(); ++i) {
+        if (result[i] == ' ') {
+            result[i] = strings[i];
+        }
+    }
+    return result;
+}
+
+// A value goes on over lines that begin with an operator. Words that are only compared with are
+// not shown, and those in qsTr are translated.
+static void checkWords(const SourceFile& file, Findings& findings)
+{
+    static const std::regex shown(
+        R"re(\b(?:text|hint|label|title|subtitle|placeholder|padText|name|description|caption|)re"
+        R"re(otherWays|words|value)\s*:((?:"(?:\\.|[^"\\\n])*"|[^;"\n]|\n\s*[?:+&|])*))re");
+    static const std::regex harmless(
+        R"re(qsTr\s*\(\s*"(?:\\.|[^"\\])*"(?:\s*,\s*"(?:\\.|[^"\\])*")?|[=!]==?\s*"[^"]*")re");
+    static const std::regex word(R"re("[^"]*[A-Za-z][^"]*")re");
+    const std::string text = withoutComments(file.text);
+    for (std::sregex_iterator at(text.begin(), text.end(), shown), end; at != end; ++at) {
+        if (std::regex_search(std::regex_replace(at->str(1), harmless, ""), word)) {
+            const auto line = std::count(text.begin(), text.begin() + at->position(), '\n');
+            findings.push_back(
+                finding(file, static_cast<std::size_t>(line), "words that are not translated"));
+        }
+    }
+}
+
 static void checkQml(const SourceFile& file, Findings& findings)
 {
+    if (isInAny(file, {"qml/components", "qml/screens"})) {
+        checkWords(file, findings);
+    }
     static const std::regex delegate(R"(^\s*delegate\s*:)");
     const std::vector<std::string> lines = linesOf(file.text);
     bool hasDelegate = false;

@@ -58,7 +58,8 @@ Item {
             show(gallery.pages.indexOf(data.page), data.size, 1, false)
             audit.leastPadHeight = 12.9 * Theme.unitsPerMm
             // Three in a row of 360 are 16.5 mm each.
-            audit.leastPadWidth = (narrowPads.includes(data.page) ? 8.9 : data.size.width < 390 ? 16.5 : 17) * Theme.unitsPerMm
+            const least = narrowPads.includes(data.page) ? 8.9 : data.size.width < 390 ? 16.5 : 17
+            audit.leastPadWidth = least * Theme.unitsPerMm
             audit.leastGap = Theme.mm(2)
             verifyPage()
         }
@@ -68,15 +69,16 @@ Item {
             for (const size of [sizes[0], sizes[1], sizes[4]]) {
                 for (const scale of [1, 1.3, 1.6, 2]) {
                     for (const page of gallery.pages) {
-                        rows.push({ tag: page + " " + size.width + "x" + size.height + " " + scale * 100 + " %", page: page,
-                                    size: size, scale: scale })
+                        const tag = page + " " + size.width + "x" + size.height + " " + scale * 100 + " %"
+                        rows.push({ tag: tag, page: page, size: size, scale: scale })
                     }
                 }
             }
             return rows
         }
         function test_text_of_any_size_is_whole(data) {
-            gallery.pads = data.size.width > 1000 ? Theme.Desk : data.size.height < Theme.lowWindow ? Theme.Low : Theme.Usual
+            gallery.pads = data.size.width > 1000 ? Theme.Desk
+                         : data.size.height < Theme.lowWindow ? Theme.Low : Theme.Usual
             show(gallery.pages.indexOf(data.page), data.size, data.scale, false)
             verifyPage()
         }

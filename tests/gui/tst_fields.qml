@@ -60,7 +60,8 @@ Item {
         }
 
         function test_stepper_steps_by_one_and_ten_data() {
-            return [{ tag: "lessTen", count: -10 }, { tag: "less", count: -1 }, { tag: "more", count: 1 }, { tag: "moreTen", count: 10 }]
+            return [{ tag: "lessTen", count: -10 }, { tag: "less", count: -1 }, { tag: "more", count: 1 },
+                    { tag: "moreTen", count: 10 }]
         }
         function test_stepper_steps_by_one_and_ten(data) {
             const stepper = make(stepperOf, {})
@@ -113,7 +114,8 @@ Item {
             verify(key.width >= Theme.mm(9), key.width / Theme.unitsPerMm)
             verify(key.height >= Theme.rung)
             verify(key.x + key.width <= data.width)
-            compare(findChild(keypad, "key5").y > findChild(keypad, "key0").y, data.width < 400, "six in a row if there is room")
+            const inSecondRow = findChild(keypad, "key5").y > findChild(keypad, "key0").y
+            compare(inSecondRow, data.width < 400, "six in a row if there is room")
         }
         function test_chips_tell_which() {
             const chips = make(chipsOf, {})

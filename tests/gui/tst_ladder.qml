@@ -102,7 +102,8 @@ Item {
             compare(pad("rung7").name, "strong, 7")
         }
         function test_rungs_run_from_the_most_to_the_least() {
-            const tops = ["rung9", "rung7", "rung5", "rung3", "rung1", "less"].map(name => pad(name).mapToItem(ladder, 0, 0).y)
+            const names = ["rung9", "rung7", "rung5", "rung3", "rung1", "less"]
+            const tops = names.map(name => pad(name).mapToItem(ladder, 0, 0).y)
             compare(tops, tops.slice().sort((a, b) => a - b))
         }
         function test_a_whole_score_by_keys() {

@@ -133,7 +133,8 @@ Item {
             compare(audit.findings(page).length, 2)
         }
         function test_lets_be_data() {
-            return [{ tag: "what scrolls", component: scrolled }, { tag: "what is scrolled away", component: scrolledOver },
+            return [{ tag: "what scrolls", component: scrolled },
+                    { tag: "what is scrolled away", component: scrolledOver },
                     { tag: "what is not seen", component: hiddenText }]
         }
         function test_lets_be(data) {

@@ -46,7 +46,8 @@ Item {
             compare(fired.count, 1)
         }
         function test_keys_press_data() {
-            return [{ tag: "space", key: Qt.Key_Space }, { tag: "return", key: Qt.Key_Return }, { tag: "enter", key: Qt.Key_Enter }]
+            return [{ tag: "space", key: Qt.Key_Space }, { tag: "return", key: Qt.Key_Return },
+                    { tag: "enter", key: Qt.Key_Enter }]
         }
         function test_keys_press(data) {
             pad.forceActiveFocus(Qt.TabFocusReason)
@@ -86,7 +87,7 @@ Item {
         }
         function test_grows_with_its_text() {
             const low = pad.implicitHeight
-            pad.text = "Text that does not fit in one line of a pad, nor in two of them, and not in three lines either. " +
+            pad.text = "Text that does not fit in one line of a pad, nor in two of them, and not in three lines. " +
                        "Nor in four lines, which takes some more words."
             tryVerify(() => pad.implicitHeight > low)
         }

@@ -104,6 +104,11 @@ Item {
             verify(pad.blinking)
             tryCompare(pad, "blinking", false)
         }
+        function test_mouse_is_not_judged_by_a_drop_before_it() {
+            tap(pad, 8)
+            mouseClick(pad)
+            compare(fired.count, 1)
+        }
         function test_splash_is_refused() {
             const touch = touchEvent(pad)
             touch.press(0, pad, 60, 40).press(1, other, 60, 40).press(2, other, 200, 40).commit()
@@ -142,7 +147,8 @@ Item {
             compare(secondFired.count, 1)
         }
         function test_grip_at_the_side_is_refused_data() {
-            return [{ tag: "left", x: 6, fires: 0 }, { tag: "right", x: 384, fires: 0 }, { tag: "inside", x: 14, fires: 1 }]
+            return [{ tag: "left", x: 6, fires: 0 }, { tag: "right", x: 384, fires: 0 },
+                    { tag: "inside", x: 14, fires: 1 }]
         }
         function test_grip_at_the_side_is_refused(data) {
             const wide = createTemporaryObject(widePad, window, { y: 300 })

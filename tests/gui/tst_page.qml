@@ -62,6 +62,7 @@ Item {
         function init() {
             Theme.unitsPerMm = 6.04
             Theme.pads = Theme.Usual
+            Theme.textScale = 1
             wait(100)
         }
         function make(component: Component, properties): Page {
@@ -163,6 +164,21 @@ Item {
             const back = findChild(page, "back")
             verify(title.mapToItem(page, 0, 0).y < back.mapToItem(page, 0, back.height).y)
             verify(title.mapToItem(page, 0, 0).x >= back.mapToItem(page, back.width, 0).x)
+        }
+        function test_header_and_footer_scroll_if_they_leave_too_little() {
+            const page = make(pageOf, {})
+            const title = findChild(page, "title")
+            const before = title.mapToItem(page, 0, 0).y
+            page.scroller.contentY = 10
+            compare(title.mapToItem(page, 0, 0).y, before)
+            page.scroller.contentY = 0
+            Theme.textScale = 2
+            page.height = 480
+            tryVerify(() => page.scroller.height > page.height / 3)
+            page.scroller.contentY = 200
+            verify(title.mapToItem(page, 0, 0).y < 0)
+            page.height = 1200
+            tryVerify(() => title.mapToItem(page, 0, 0).y > 0)
         }
         function test_a_list_takes_the_place_of_the_column() {
             const page = make(listPage, {})

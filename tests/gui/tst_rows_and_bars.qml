@@ -56,7 +56,8 @@ Item {
         }
 
         function test_whole_row_opens() {
-            const row = make(rowOf, { code: "7K2-QFM", firstLine: "Taste", secondLine: "Room 2", standingWord: "Today" })
+            const row = make(rowOf, { code: "7K2-QFM", firstLine: "Taste", secondLine: "Room 2",
+                                      standingWord: "Today" })
             watch(row, "opened")
             mouseClick(row, 5, 5)
             compare(spy.count, 1)
@@ -98,6 +99,14 @@ Item {
             const refused = make(bannerOf, { y: 300, kind: Banner.Refused })
             tryCompare(refused, "height", caution.height)
             verify(!grabImage(caution).equals(grabImage(refused)))
+        }
+        function test_bar_keeps_its_margins() {
+            const bar = make(barOf, {})
+            const first = findChild(bar, "bar0")
+            const last = findChild(bar, "bar2")
+            compare(first.mapToItem(bar, 0, 0).x, Theme.margin)
+            compare(last.mapToItem(bar, last.width, 0).x, bar.width - Theme.margin)
+            compare(findChild(bar, "bar1").x - first.width, Theme.gap)
         }
         function test_bar_tells_which() {
             const bar = make(barOf, { current: 2 })

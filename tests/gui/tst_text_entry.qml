@@ -81,6 +81,8 @@ Item {
             findChild(entry, "input").text = "Rum\n"
             compare(entry.text, "Rum")
             compare(spy.count, 1)
+            entry.text = "Rye"
+            compare(findChild(entry, "input").text, "Rye", "and still follows")
         }
         function test_entry_lets_tab_through() {
             const entry = make(entryOf, {})
@@ -98,10 +100,20 @@ Item {
             entry.error = "That is not a number."
             verify(findChild(entry, "error").visible)
         }
+        function test_entry_grows_with_a_long_placeholder() {
+            const entry = make(entryOf, {})
+            const low = entry.height
+            entry.placeholder = "Room, rack and tier, or whatever else helps the next person to find this barrel, " +
+                                "even in the dark, with wet hands and a hose in one of them."
+            tryVerify(() => entry.height > low)
+            entry.text = "Room 2"
+            tryCompare(entry, "height", low)
+        }
         function test_entry_grows_with_long_text() {
             const entry = make(entryOf, {})
             const low = entry.height
-            entry.text = "A mark that is so long that it needs more lines than the field has room for when it stands in it."
+            entry.text = "A mark that is so long that it needs more lines than the field has room for when it " +
+                         "stands in it, which is more than two."
             tryVerify(() => entry.height > low)
         }
     }

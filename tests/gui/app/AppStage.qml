@@ -2,6 +2,7 @@ import QtQuick
 import Spile.Screens
 import Spile.TestApp
 import Spile.Theme
+import Spile.ViewModels
 
 // The app's shell on a stage of a given size, and the finger that taps its pads by name.
 Item {

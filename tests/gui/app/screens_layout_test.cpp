@@ -82,7 +82,7 @@ private slots:
                     QStringLiteral("record-fill"),  QStringLiteral("register-full"),
                     QStringLiteral("settings")};
                 const double usual = size.width() < 390 ? 16.5 : 17;
-                audit.setProperty("leastPadWidth", (fourInARow.contains(name) ? 12.4 : usual) * mm);
+                audit.setProperty("leastPadWidth", (fourInARow.contains(name) ? 12.1 : usual) * mm);
                 for (const QString& finding : audit.findings(&shown.shell())) {
                     findings << name + QStringLiteral(": ") + finding;
                 }
