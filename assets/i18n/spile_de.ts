@@ -119,7 +119,7 @@
     </message>
     <message>
         <source>Register</source>
-        <translation type="unfinished">Anmelden</translation>
+        <translation>Anmelden</translation>
     </message>
 </context>
 <context>
@@ -998,15 +998,15 @@
     </message>
     <message>
         <source>Size of text: %1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Schriftgröße: %1 %</translation>
     </message>
     <message>
         <source>Smaller</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleiner</translation>
     </message>
     <message>
         <source>Larger</source>
-        <translation type="unfinished"></translation>
+        <translation>Größer</translation>
     </message>
 </context>
 <context>
@@ -1996,11 +1996,11 @@
     </message>
     <message>
         <source>Ease the pressure first, face away from the bung; open it briefly. No flame: the wood holds spirit. Air the room. Local rules come first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lass zuerst den Druck ab, Gesicht weg vom Spund; öffne nur kurz. Keine Flamme: Im Holz steckt Alkohol. Lüfte den Raum. Örtliche Vorschriften gehen vor.</translation>
     </message>
     <message>
         <source>Ease the pressure first. Spile or nail at hand. No flame: the wood holds spirit. Air the room. Local rules come first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lass zuerst den Druck ab. Zapfen oder Nagel bereit. Keine Flamme: Im Holz steckt Alkohol. Lüfte den Raum. Örtliche Vorschriften gehen vor.</translation>
     </message>
 </context>
 <context>

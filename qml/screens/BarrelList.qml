@@ -1,23 +1,17 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 import Spile.Components
-import Spile.Theme
+import Spile.Screens
 import Spile.ViewModels
 
-// Barrels as rows, read a page at a time.
-ListView {
+// Barrels as rows.
+LongList {
     id: list
 
     required property BarrelRows barrels
     signal opened(string barrelId)
-    signal moreWanted()
 
-    spacing: Theme.gap
-    clip: true
-    cacheBuffer: 0 // what is not seen is not made: that would double the time of a start
-    boundsBehavior: Flickable.StopAtBounds
     model: list.barrels
-    onAtYEndChanged: if (list.atYEnd && list.count > 0) list.moreWanted()
 
     delegate: ListRow {
         id: row

@@ -1,20 +1,16 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 import Spile.Screens
-import Spile.Theme
 import Spile.ViewModels
 
 // What was recorded on this device, the newest first.
-ListView {
+LongList {
     id: list
 
     required property TodayViewModel viewModel
 
-    clip: true
-    spacing: Theme.gap
-    boundsBehavior: Flickable.StopAtBounds
     model: list.viewModel.journal
-    onAtYEndChanged: if (list.atYEnd && list.count > 0) list.viewModel.more()
+    onMoreWanted: list.viewModel.more()
 
     delegate: JournalRow {
         width: list.width

@@ -50,7 +50,7 @@ FocusScope {
             left: shell.twoColumns ? list.right : parent.left
             right: shell.threeColumns ? history.left : parent.right
             top: parent.top
-            bottom: notice.top
+            bottom: shell.threeColumns ? parent.bottom : notice.top
         }
         focus: true
         app: shell.app
@@ -69,7 +69,7 @@ FocusScope {
         id: history
         objectName: "history"
         width: shell.threeColumns ? (shell.width - shell.listWidth) * 0.45 : 0
-        anchors { right: parent.right; top: parent.top; bottom: notice.top }
+        anchors { right: parent.right; top: parent.top; bottom: parent.bottom }
         app: shell.app
         shown: shell.threeColumns
         file: "HistoryColumn.qml"
@@ -84,7 +84,8 @@ FocusScope {
     NoticeBar {
         id: notice
         objectName: "notice"
-        anchors { left: parent.left; right: parent.right; bottom: bar.top }
+        anchors { left: parent.left; bottom: bar.top }
+        width: bar.width
         notice: shell.app.notice
     }
     PadBar {
