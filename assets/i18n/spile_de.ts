@@ -28,11 +28,11 @@
     </message>
     <message>
         <source>Level</source>
-        <translation>Füllstand</translation>
+        <translation>Stand</translation>
     </message>
     <message>
         <source>Stands</source>
-        <translation>Zustand</translation>
+        <translation>Jetzt</translation>
     </message>
     <message>
         <source>Filled</source>
@@ -520,7 +520,7 @@
     </message>
     <message>
         <source>Take back</source>
-        <translation>Zurücknehmen</translation>
+        <translation>Streichen</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -1008,6 +1008,11 @@
         <source>Larger</source>
         <translation>Größer</translation>
     </message>
+    <message>
+        <source>Light</source>
+        <comment>how bright the screens are</comment>
+        <translation>Helligkeit</translation>
+    </message>
 </context>
 <context>
     <name>Shell</name>
@@ -1046,7 +1051,7 @@
     <name>TakeBack</name>
     <message>
         <source>Taken back: it does not count.</source>
-        <translation>Zurückgenommen: Es zählt nicht.</translation>
+        <translation>Gestrichen: Es zählt nicht.</translation>
     </message>
     <message>
         <source>It counts again.</source>
@@ -1761,7 +1766,7 @@
     </message>
     <message>
         <source>the scores</source>
-        <translation>das Urteil</translation>
+        <translation>die Bewertungen</translation>
     </message>
     <message>
         <source>the beer</source>
@@ -1870,7 +1875,7 @@
     </message>
     <message>
         <source>A tasting sheet is open since %1. Scores of before are hidden until it is closed.</source>
-        <translation>Ein Verkostungsbogen ist offen seit %1. Frühere Punkte bleiben verdeckt, bis er geschlossen ist.</translation>
+        <translation>Ein Verkostungsbogen ist offen seit %1. Frühere Bewertungen bleiben verdeckt, bis er geschlossen ist.</translation>
     </message>
 </context>
 <context>
@@ -1905,7 +1910,7 @@
     </message>
     <message>
         <source>not scored before</source>
-        <translation>vorher ohne Punkte</translation>
+        <translation>vorher nicht bewertet</translation>
     </message>
     <message>
         <source>This is the first sheet of this fill. What would you have it become?</source>
@@ -2008,15 +2013,15 @@
     <message numerus="yes">
         <source>%n barrel(s) to see to</source>
         <translation>
-            <numerusform>%n Fass braucht dich</numerusform>
-            <numerusform>%n Fässer brauchen dich</numerusform>
+            <numerusform>%n Fass zu versorgen</numerusform>
+            <numerusform>%n Fässer zu versorgen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>More than %n barrel(s) to see to</source>
         <translation>
-            <numerusform>Mehr als %n Fass braucht dich</numerusform>
-            <numerusform>Mehr als %n Fässer brauchen dich</numerusform>
+            <numerusform>Mehr als %n Fass zu versorgen</numerusform>
+            <numerusform>Mehr als %n Fässer zu versorgen</numerusform>
         </translation>
     </message>
 </context>
@@ -2071,7 +2076,7 @@
     </message>
     <message>
         <source>Scores are hidden until your sheet is closed.</source>
-        <translation>Die Punkte bleiben verdeckt, bis dein Bogen geschlossen ist.</translation>
+        <translation>Die Bewertungen bleiben verdeckt, bis dein Bogen geschlossen ist.</translation>
     </message>
     <message>
         <source>Measured</source>
@@ -2102,13 +2107,13 @@
     <message numerus="yes">
         <source>%n score(s)</source>
         <translation>
-            <numerusform>%n Punktzahl</numerusform>
-            <numerusform>%n Punktzahlen</numerusform>
+            <numerusform>%n Bewertung</numerusform>
+            <numerusform>%n Bewertungen</numerusform>
         </translation>
     </message>
     <message>
         <source>Taken back</source>
-        <translation>Zurückgenommen</translation>
+        <translation>Gestrichen</translation>
     </message>
     <message>
         <source>In a day file</source>
@@ -2159,7 +2164,7 @@
     </message>
     <message>
         <source>Photo not kept: storage is full. The scores are kept.</source>
-        <translation>Foto nicht gespeichert: Der Speicher ist voll. Die Punkte sind gespeichert.</translation>
+        <translation>Foto nicht gespeichert: Der Speicher ist voll. Die Bewertungen sind gespeichert.</translation>
     </message>
     <message>
         <source>The camera gave no photo. Try again.</source>

@@ -9,6 +9,8 @@ Row {
     required property Flickable scroller
     readonly property real last: pads.scroller.originY + Math.max(0, pads.scroller.contentHeight - pads.scroller.height)
 
+    readonly property bool shortWords: Theme.largeText || pads.width < Theme.mm(45)
+
     spacing: Theme.gap
 
     Pad {
@@ -20,7 +22,7 @@ Row {
         enabled: !pads.scroller.atYBeginning
         small: true
         glyph: Glyph.Up
-        text: Theme.largeText ? qsTr("Up") : qsTr("Page up")
+        text: pads.shortWords ? qsTr("Up") : qsTr("Page up")
         name: qsTr("Page up")
         onFired: pads.move(-1)
     }
@@ -33,7 +35,7 @@ Row {
         enabled: !pads.scroller.atYEnd
         small: true
         glyph: Glyph.Down
-        text: Theme.largeText ? qsTr("Down") : qsTr("Page down")
+        text: pads.shortWords ? qsTr("Down") : qsTr("Page down")
         name: qsTr("Page down")
         onFired: pads.move(1)
     }

@@ -16,7 +16,7 @@ Page {
     backShown: true
     onBackPressed: page.app.goBack()
 
-    SectionTitle { width: parent.width; text: qsTr("Light") }
+    SectionTitle { width: parent.width; text: qsTr("Light", "how bright the screens are") }
     Chips {
         objectName: "palettes"
         width: parent.width
