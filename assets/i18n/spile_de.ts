@@ -1625,14 +1625,6 @@
         <translation>Messwerte</translation>
     </message>
     <message>
-        <source>note</source>
-        <translation>Notiz</translation>
-    </message>
-    <message>
-        <source>close</source>
-        <translation>schließen</translation>
-    </message>
-    <message>
         <source>filled</source>
         <translation>gefüllt</translation>
     </message>
@@ -1771,6 +1763,30 @@
     <message>
         <source>the beer</source>
         <translation>das Bier</translation>
+    </message>
+    <message>
+        <source>the note to it</source>
+        <translation>die Notiz dazu</translation>
+    </message>
+    <message>
+        <source>closing</source>
+        <translation>Abschließen</translation>
+    </message>
+    <message>
+        <source>cellar begun</source>
+        <translation>Keller angelegt</translation>
+    </message>
+    <message>
+        <source>device let in</source>
+        <translation>Gerät zugelassen</translation>
+    </message>
+    <message>
+        <source>corrected</source>
+        <translation>berichtigt</translation>
+    </message>
+    <message>
+        <source>taken back</source>
+        <translation>gestrichen</translation>
     </message>
 </context>
 <context>

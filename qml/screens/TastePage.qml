@@ -25,6 +25,7 @@ Page {
             layoutDirection: page.app.settings.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
 
             Pad {
+                id: undo
                 objectName: "undo"
                 width: (foot.width - foot.spacing) * 0.45
                 height: Math.max(implicitHeight, next.implicitHeight)
@@ -38,7 +39,7 @@ Page {
                 id: next
                 objectName: "next"
                 width: (foot.width - foot.spacing) * 0.55
-                height: implicitHeight
+                height: Math.max(implicitHeight, undo.implicitHeight)
                 visible: !page.viewModel.last
                 act: !page.onLadder || page.viewModel.value > 0
                 glyph: Glyph.Next
@@ -49,6 +50,7 @@ Page {
             Pad {
                 objectName: "close"
                 width: next.width
+                height: next.height
                 visible: page.viewModel.last
                 act: true
                 glyph: Glyph.Check

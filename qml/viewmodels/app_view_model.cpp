@@ -29,8 +29,7 @@ AppViewModel::AppViewModel(const Outside& outside, FilePlaces& places, Start sta
       openSheets_(context_),
       dayFile_(context_, places),
       takeIn_(context_, places),
-      joining_(context_),
-      newCellarName_(tr("Our cellar"))
+      joining_(context_)
 {
     connectPages();
 }
@@ -112,9 +111,14 @@ void AppViewModel::setStage(Stage stage, const QString& problem)
     emit stageChanged();
 }
 
+QString AppViewModel::newCellarName() const
+{
+    return newCellarName_.isNull() ? tr("Our cellar") : newCellarName_;
+}
+
 void AppViewModel::setNewCellarName(const QString& name)
 {
-    if (name != newCellarName_) {
+    if (name != newCellarName()) {
         newCellarName_ = name;
         emit stageChanged();
     }
@@ -177,8 +181,8 @@ void AppViewModel::beginWithBarrel()
     if (stage_ != FirstRun || std::exchange(makingCellar_, true)) {
         return;
     }
-    const QString name =
-        newCellarName_.trimmed().isEmpty() ? tr("Our cellar") : newCellarName_.trimmed();
+    const QString given = newCellarName().trimmed();
+    const QString name = given.isEmpty() ? tr("Our cellar") : given;
     ledger::NewCellar fresh{name.toStdString(), {}, start_.deviceName.toStdString()};
     openWith([folder = start_.cellarFolder, outside = context_.outside,
               fresh] { return cellar::Cellar::create(folder, outside, fresh); },

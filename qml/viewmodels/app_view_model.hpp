@@ -109,7 +109,7 @@ public:
     [[nodiscard]] static QStringList handbook();
     [[nodiscard]] Stage stage() const { return stage_; }
     [[nodiscard]] QString problem() const { return problem_; }
-    [[nodiscard]] QString newCellarName() const { return newCellarName_; }
+    [[nodiscard]] QString newCellarName() const;
     void setNewCellarName(const QString& name);
     [[nodiscard]] Navigator* navigator() { return &navigator_; }
     [[nodiscard]] Notice* notice() { return &notice_; }

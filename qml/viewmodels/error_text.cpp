@@ -14,7 +14,7 @@ struct ErrorText {
 
 QString withValue(const QString& sentence, const Error& error)
 {
-    return sentence.arg(word(error.subject), QString::fromStdString(error.value));
+    return sentence.arg(capitalised(word(error.subject)), QString::fromStdString(error.value));
 }
 
 }  // namespace

@@ -64,7 +64,7 @@ void OpenSheetsViewModel::refresh()
                 found.step = steps.index() + 1;
                 found.steps = steps.count();
                 found.stepName = QString::fromStdString(
-                    steps.attribute().empty() ? steps.name() : steps.attribute());
+                    steps.attribute().empty() ? "step " + steps.name() : steps.attribute());
                 all.push_back(std::move(found));
             }
             return all;

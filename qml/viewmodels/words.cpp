@@ -104,12 +104,6 @@ namespace {
     QT_TRANSLATE_NOOP("Words", "colour"),
     QT_TRANSLATE_NOOP("Words", "head"),
     QT_TRANSLATE_NOOP("Words", "place"),
-    // steps of a sheet
-    QT_TRANSLATE_NOOP("Words", "liking"),
-    QT_TRANSLATE_NOOP("Words", "faults"),
-    QT_TRANSLATE_NOOP("Words", "readings"),
-    QT_TRANSLATE_NOOP("Words", "note"),
-    QT_TRANSLATE_NOOP("Words", "close"),
 };
 
 struct Said {
@@ -118,6 +112,15 @@ struct Said {
 };
 // Names of fields and kinds, which are not for people.
 constexpr std::array saidOtherwise = {
+    Said{"step liking", QT_TRANSLATE_NOOP("Words", "liking")},
+    Said{"step faults", QT_TRANSLATE_NOOP("Words", "faults")},
+    Said{"step readings", QT_TRANSLATE_NOOP("Words", "readings")},
+    Said{"step note", QT_TRANSLATE_NOOP("Words", "the note to it")},
+    Said{"step close", QT_TRANSLATE_NOOP("Words", "closing")},
+    Said{"done genesis", QT_TRANSLATE_NOOP("Words", "cellar begun")},
+    Said{"done device", QT_TRANSLATE_NOOP("Words", "device let in")},
+    Said{"done amend", QT_TRANSLATE_NOOP("Words", "corrected")},
+    Said{"done void", QT_TRANSLATE_NOOP("Words", "taken back")},
     Said{"done fill", QT_TRANSLATE_NOOP("Words", "filled")},
     Said{"done check", QT_TRANSLATE_NOOP("Words", "looked over")},
     Said{"done gauge", QT_TRANSLATE_NOOP("Words", "gauged")},

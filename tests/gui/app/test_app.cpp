@@ -201,6 +201,9 @@ void TestApp::setFreeBytes(double bytes) { places_->free = static_cast<std::uint
 
 void TestApp::fillDisk() { disk_->failAt({FileCall::Append, 1, ErrorCode::StorageFull, true}); }
 
+void TestApp::refuseDisk() { disk_->failAt({FileCall::Lock, 1, ErrorCode::Storage, true}); }
+void TestApp::mendDisk() { disk_->failNever(); }
+
 void TestApp::useLongWords()
 {
     longWords_ = std::make_unique<LongWords>();

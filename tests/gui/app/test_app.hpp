@@ -58,6 +58,9 @@ public:
     Q_INVOKABLE void setFreeBytes(double bytes);
     /// From now on every write to the disk besides SQLite's fails for want of room.
     Q_INVOKABLE void fillDisk();
+    /// From now on the disk refuses to lock, as one that can only be read does.
+    Q_INVOKABLE void refuseDisk();
+    Q_INVOKABLE void mendDisk();
     /// Let every text be 40 % longer, as a long language has it.
     Q_INVOKABLE void useLongWords();
     Q_INVOKABLE void usePlainWords();

@@ -1,0 +1,72 @@
+import QtQuick
+import QtTest
+import Spile.TestApp
+import Spile.ViewModels
+
+// What a start shows and loads: nothing of the camera, and plain words if the cellar cannot be opened.
+AppStage {
+    id: stage
+
+    Finger {
+        name: "Start"
+        stage: stage
+
+        function test_1_the_camera_is_loaded_by_the_pages_that_need_it() {
+            stage.test.beginWithBarrels(1, 0)
+            stage.raise("")
+            settle()
+            compare(stage.test.mapped("libQt6Multimedia"), 0)
+            tap("bar2")
+            compare(stage.test.mapped("libQt6Multimedia"), 0)
+            tap("bar1")
+            tryVerify(() => stage.test.mapped("libQt6Multimedia") > 0, 10000)
+        }
+        function test_an_empty_app_offers_two_ways() {
+            stage.test.beginEmpty()
+            stage.raise("")
+            settle()
+            compare(stage.test.app.stage, AppViewModel.FirstRun)
+            verify(shown("registerFirst"))
+            tap("takeInFirst")
+            verify(texts().includes("No day file lies in the usual places"))
+            tap("back")
+            verify(shown("registerFirst"))
+        }
+        function test_a_phone_joins_with_a_day_file() {
+            stage.test.beginWithBarrels(2, 1)
+            stage.raise("")
+            settle()
+            stage.test.app.openDayFile()
+            settle()
+            tap("write")
+            tap("target0")
+            const file = stage.test.stickFiles()[0]
+            stage.lower()
+            stage.test.beginEmpty()
+            stage.raise("")
+            settle()
+            tap("takeInFirst")
+            write("path", file)
+            tap("takePath")
+            compare(stage.test.app.stage, AppViewModel.Ready)
+            verify(!stage.test.app.joining.admitted)
+            compare(stage.test.app.joining.ownCode.length, 34)
+            verify(texts().includes(stage.test.app.joining.ownCode))
+            tap("back")
+            tap("bar0")
+            compare(need("rows").count, 2)
+        }
+        function test_a_cellar_that_cannot_be_opened_says_what_is_safe() {
+            stage.test.beginWithBarrels(1, 0)
+            stage.test.refuseDisk()
+            stage.test.restart()
+            stage.raise("")
+            settle()
+            compare(stage.test.app.stage, AppViewModel.Broken)
+            verify(texts().includes("is safe"), texts())
+            stage.test.mendDisk()
+            tap("tryAgain")
+            compare(stage.test.app.stage, AppViewModel.Ready)
+        }
+    }
+}

@@ -1,0 +1,179 @@
+// The threads behind the screens: taps go before long work and between its steps, and nothing that
+// was asked for is lost when the app ends.
+#include "qml/viewmodels/workers.hpp"
+
+#include "core/cellar/acts/exchanging.hpp"
+#include "core/cellar/acts/registering.hpp"
+#include "core/cellar/checking.hpp"
+#include "core/cellar/queries.hpp"
+#include "tests/support/test_device.hpp"
+
+#include <QSignalSpy>
+#include <QTest>
+#include <QThread>
+
+namespace spile::viewmodels {
+
+class WorkersTest : public QObject {
+    Q_OBJECT
+
+private slots:
+    void actsRunBetweenTheStepsOfLongWork()
+    {
+        support::TestDevice device(1);
+        QVERIFY(device.newCellar() != nullptr);
+        Workers workers;
+        workers.open(
+            this, [&] { return cellar::Cellar::open(device.cellarFolder(), device.outside()); },
+            [](const Result<void>& opened) { QVERIFY(opened.has_value()); });
+        QTRY_VERIFY(!workers.isBusy());
+
+        std::atomic<bool> tapped{false};
+        bool workDone = false;
+        int reports = 0;
+        workers.work(
+            this,
+            [&](cellar::Cellar&, const Job& job) -> Result<bool> {
+                // Goes on until the act that is asked for meanwhile has run.
+                for (std::uint64_t step = 0; !tapped; ++step) {
+                    if (!job.advance(step, 0)) {
+                        return fail(ErrorCode::Cancelled, "work");
+                    }
+                    QThread::msleep(1);
+                }
+                return true;
+            },
+            [&](std::uint64_t, std::uint64_t) { ++reports; },
+            [&](const Result<bool>& done) { workDone = done.has_value(); });
+        QTRY_VERIFY(reports > 0);
+        workers.act(
+            this,
+            [&](cellar::Cellar& cellar) {
+                tapped = true;
+                return cellar::registerPerson(cellar, "Ada");
+            },
+            [](const Result<SubjectId>& person) { QVERIFY(person.has_value()); });
+        QTRY_VERIFY(workDone);
+    }
+
+    void recordsWhileADayFileIsTakenInAreSound()
+    {
+        support::TestDevice desk(2);
+        support::TestDevice phone(3);
+        {
+            auto cellar = desk.newCellar();
+            for (int i = 0; i < 400; ++i) {
+                QVERIFY(cellar::registerBarrel(*cellar, {}).has_value());
+            }
+        }
+        const Path start = desk.folder.path() / "start.spile";
+        const Path full = desk.folder.path() / "full.spile";
+        {
+            auto cellar = desk.reopen();
+            QVERIFY(cellar::handOut(*cellar, start, std::nullopt).has_value());
+            QVERIFY(phone.join(start) != nullptr);
+            for (int i = 0; i < 2000; ++i) {
+                QVERIFY(cellar::registerPerson(*cellar, "P" + std::to_string(i)).has_value());
+            }
+            QVERIFY(cellar::handOut(*cellar, full, std::nullopt).has_value());
+        }
+        Workers workers;
+        workers.open(
+            this, [&] { return cellar::Cellar::open(phone.cellarFolder(), phone.outside()); },
+            [](const Result<void>& opened) { QVERIFY(opened.has_value()); });
+        bool taken = false;
+        int recorded = 0;
+        const auto tap = [&](const auto& again) -> void {
+            workers.act(
+                this, [](cellar::Cellar& cellar) { return cellar::registerPerson(cellar, "Kim"); },
+                [&, again](const Result<SubjectId>& person) {
+                    QVERIFY(person.has_value());
+                    ++recorded;
+                    if (!taken) {
+                        again(again);
+                    }
+                });
+        };
+        workers.work(
+            this,
+            [&](cellar::Cellar& cellar, const Job& job) {
+                return cellar::takeIn(cellar, full, job);
+            },
+            [](std::uint64_t, std::uint64_t) {},
+            [&](const Result<ledger::TakenIn>& done) {
+                QVERIFY(done.has_value());
+                taken = true;
+            });
+        QTRY_VERIFY(!workers.isBusy());  // opened before the work begins; then the taps
+        QVERIFY(taken);
+        taken = false;
+        workers.work(
+            this,
+            [&](cellar::Cellar& cellar, const Job& job) {
+                return cellar::takeIn(cellar, full, job);
+            },
+            [](std::uint64_t, std::uint64_t) {},
+            [&](const Result<ledger::TakenIn>&) { taken = true; });
+        tap(tap);
+        QTRY_VERIFY_WITH_TIMEOUT(taken && !workers.isBusy(), 20000);
+        QVERIFY(recorded > 0);
+        bool checked = false;
+        workers.read(
+            this, [](cellar::Cellar& cellar) { return cellar::check(cellar, {}); },
+            [&](const Result<cellar::CheckReport>& report) {
+                QVERIFY(report.has_value());
+                QVERIFY(report->problems.empty());
+                checked = true;
+            });
+        QTRY_VERIFY(checked);
+    }
+
+    void whatWasAskedForIsDoneBeforeTheEnd()
+    {
+        support::TestDevice device(4);
+        QVERIFY(device.newCellar() != nullptr);
+        {
+            Workers workers;
+            workers.open(
+                this, [&] { return cellar::Cellar::open(device.cellarFolder(), device.outside()); },
+                [](const Result<void>&) {});
+            QTRY_VERIFY(!workers.isBusy());
+            for (int i = 0; i < 50; ++i) {
+                workers.act(
+                    this,
+                    [i](cellar::Cellar& cellar) {
+                        return cellar::registerPerson(cellar, "P" + std::to_string(i));
+                    },
+                    [](const Result<SubjectId>&) {});
+            }
+        }
+        auto cellar = device.reopen();
+        const auto people = cellar::named(cellar->database(), "person", {}, 100);
+        QVERIFY(people.has_value());
+        QCOMPARE(people->size(), std::size_t{50});
+    }
+
+    void answersAreDroppedWhenNobodyWaitsForThem()
+    {
+        support::TestDevice device(5);
+        QVERIFY(device.newCellar() != nullptr);
+        Workers workers;
+        workers.open(
+            this, [&] { return cellar::Cellar::open(device.cellarFolder(), device.outside()); },
+            [](const Result<void>&) {});
+        bool answered = false;
+        {
+            QObject receiver;
+            workers.read(
+                &receiver, [](cellar::Cellar&) -> Result<int> { return 1; },
+                [&](const Result<int>&) { answered = true; });
+        }
+        QTRY_VERIFY(!workers.isBusy());
+        QVERIFY(!answered);
+    }
+};
+
+}  // namespace spile::viewmodels
+
+QTEST_GUILESS_MAIN(spile::viewmodels::WorkersTest)
+#include "workers_test.moc"
