@@ -87,7 +87,7 @@ Options readOptions(QCoreApplication& application)
         refuse(QStringLiteral("one day file at a time, not %1").arg(files.size()));
     }
     Options options;
-    options.cellar = parser.value(cellar);
+    options.cellar = QFileInfo(parser.value(cellar)).absoluteFilePath();
     options.settings =
         parser.isSet(settings) ? parser.value(settings) : options.cellar + QStringLiteral(".ini");
     options.standIn = parser.isSet(camera) ? existing(parser.value(camera)) : QUrl();

@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QElapsedTimer>
 #include <QEventLoop>
+#include <algorithm>
 
 namespace spile::app {
 
@@ -75,14 +76,12 @@ bool Tour::run(const Visit& visit)
     if (!begin(visit)) {
         return false;
     }
-    for (const Scene& scene : scenes()) {
+    const std::vector<Scene> all = scenes();
+    return std::all_of(all.begin(), all.end(), [&](const Scene& scene) {
         scene.go();
         settle();
-        if (!visit(scene.name)) {
-            return false;
-        }
-    }
-    return true;
+        return visit(scene.name);
+    });
 }
 
 void Tour::showBarrel()

@@ -14,7 +14,10 @@ struct ErrorText {
 
 QString withValue(const QString& sentence, const Error& error)
 {
-    return sentence.arg(capitalised(word(error.subject)), QString::fromStdString(error.value));
+    const QString named = sentence.arg(capitalised(word(error.subject)));
+    // Not every sentence says the value.
+    return sentence.contains(QLatin1String("%2")) ? named.arg(QString::fromStdString(error.value))
+                                                  : named;
 }
 
 }  // namespace

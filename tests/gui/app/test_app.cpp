@@ -269,6 +269,12 @@ QStringList TestApp::stickFiles() const
     return files;
 }
 
+QString TestApp::carried(const QString& file) const
+{
+    const QString to = QString::fromStdString((deskFolder_.path() / "carried.spile").string());
+    return QFile::copy(file, to) ? to : QString();
+}
+
 int TestApp::mapped(const QString& library) const
 {
     QFile maps(QStringLiteral("/proc/self/maps"));

@@ -70,6 +70,8 @@ public:
     /// What `spile-desk --json` answers, in its own folder of this test.
     Q_INVOKABLE QString desk(const QStringList& arguments);
     Q_INVOKABLE QStringList stickFiles() const;
+    /// Put a copy of the file where it outlives this device; return its path.
+    Q_INVOKABLE QString carried(const QString& file) const;
     /// How many shared objects of that name are mapped into this process.
     Q_INVOKABLE int mapped(const QString& library) const;
     /// Texts of all visible items of `root`, one a line.

@@ -40,7 +40,7 @@ AppStage {
             settle()
             tap("write")
             tap("target0")
-            const file = stage.test.stickFiles()[0]
+            const file = stage.test.carried(stage.test.stickFiles()[0])
             stage.lower()
             stage.test.beginEmpty()
             stage.raise("")
@@ -48,6 +48,8 @@ AppStage {
             tap("takeInFirst")
             write("path", file)
             tap("takePath")
+            compare(stage.test.app.takeIn.path, file)
+            compare(stage.test.app.takeIn.error, "")
             compare(stage.test.app.stage, AppViewModel.Ready)
             verify(!stage.test.app.joining.admitted)
             compare(stage.test.app.joining.ownCode.length, 34)
