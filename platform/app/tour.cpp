@@ -88,7 +88,8 @@ void Tour::showBarrel()
 {
     app_.navigator()->go(Navigator::Due);
     settle();
-    const auto* row = app_.due()->barrels()->rowAt(0);
+    const auto& due = *app_.due()->barrels();
+    const auto* row = due.rowAt(due.rowCount() - 1);  // the first ones may be forgotten and bare
     app_.openBarrel(row != nullptr ? row->id : app_.registering()->barrelId());
     settle();
 }

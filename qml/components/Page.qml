@@ -110,6 +110,7 @@ Item {
                 width: paging.shared ? 2 * paging.third + spacing : parent.width
                 visible: page.overflows && page.room > 2 * height // else there is more to see without them
                 scroller: page.scroller
+                leastHeight: paging.shared ? besideSlot.implicitHeight : 0
             }
             Column {
                 id: besideSlot

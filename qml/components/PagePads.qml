@@ -7,6 +7,7 @@ Row {
     id: pads
 
     required property Flickable scroller
+    property real leastHeight: 0 // of what stands beside them
     readonly property real last: pads.scroller.originY + Math.max(0, pads.scroller.contentHeight - pads.scroller.height)
 
     readonly property bool shortWords: Theme.largeText || pads.width < Theme.mm(45)
@@ -16,7 +17,7 @@ Row {
     Pad {
         id: up
         objectName: "pageUp"
-        height: Math.max(up.implicitHeight, down.implicitHeight)
+        height: Math.max(up.implicitHeight, down.implicitHeight, pads.leastHeight)
         width: (pads.width - pads.spacing) / 2
         leastHeight: Theme.rung
         enabled: !pads.scroller.atYBeginning

@@ -104,7 +104,7 @@ QString ComparingViewModel::beforeText(const std::vector<cellar::TasteRow>& earl
                               context_.formats.date(taste->at));
         }
     }
-    return parts.isEmpty() ? tr("not scored before") : parts.join(QStringLiteral(" · "));
+    return parts.isEmpty() ? tr("not scored before") : parts.join(QLatin1Char('\n'));
 }
 
 void ComparingViewModel::compare(const cellar::BarrelHistory& history)
