@@ -15,7 +15,7 @@ Grid {
 
     signal toggled(int index)
 
-    columns: chips.narrow ? 1 : chips.mostInARow
+    columns: chips.narrow ? 1 : chips.width < Theme.mm(50) ? 2 : chips.mostInARow
     spacing: Theme.gap
 
     Repeater {

@@ -97,12 +97,14 @@ Item {
                 }
             }
         }
-        Row {
+        Grid {
             id: paging
-            readonly property bool shared: besideSlot.children.length > 0
+            readonly property bool given: besideSlot.children.length > 0
+            readonly property bool shared: given && width >= Theme.mm(50)
             readonly property real third: (width - 2 * spacing) / 3
             y: viewport.y + viewport.height + Theme.gap
             width: parent.width
+            columns: paging.shared && pagePads.visible ? 2 : 1
             spacing: Theme.gap
 
             PagePads {
@@ -114,8 +116,8 @@ Item {
             }
             Column {
                 id: besideSlot
-                width: pagePads.visible ? paging.third : parent.width
-                visible: paging.shared
+                width: paging.shared && pagePads.visible ? paging.third : parent.width
+                visible: paging.given
             }
         }
         Column {
