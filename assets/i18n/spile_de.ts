@@ -1163,6 +1163,14 @@
         <source>The one before</source>
         <translation>Eins zurück</translation>
     </message>
+    <message>
+        <source>Before</source>
+        <translation>Davor</translation>
+    </message>
+    <message>
+        <source>Undo: %1</source>
+        <translation>Rückgängig: %1</translation>
+    </message>
 </context>
 <context>
     <name>TasteReadings</name>
@@ -2406,14 +2414,6 @@
         <translation>stark</translation>
     </message>
     <message>
-        <source>How do you like it?</source>
-        <translation>Wie gefällt es dir?</translation>
-    </message>
-    <message>
-        <source>Is anything wrong with it?</source>
-        <translation>Stimmt etwas nicht damit?</translation>
-    </message>
-    <message>
         <source>Readings</source>
         <translation>Messwerte</translation>
     </message>
@@ -2457,10 +2457,6 @@
     <message>
         <source>none</source>
         <translation>nichts</translation>
-    </message>
-    <message>
-        <source>Not judged, next</source>
-        <translation>Ohne Urteil weiter</translation>
     </message>
     <message>
         <source>Next</source>
@@ -2535,6 +2531,18 @@
     <message>
         <source>Kept</source>
         <translation>Gespeichert</translation>
+    </message>
+    <message>
+        <source>Liking</source>
+        <translation>Gefallen</translation>
+    </message>
+    <message>
+        <source>Anything wrong?</source>
+        <translation>Ist etwas verkehrt?</translation>
+    </message>
+    <message>
+        <source>Not judged</source>
+        <translation>Nicht beurteilt</translation>
     </message>
 </context>
 </TS>

@@ -142,6 +142,7 @@ std::vector<Tour::Scene> Tour::tasting()
     return {{QStringLiteral("draw"), [this] { app_.draw(); }},
             {QStringLiteral("taste"), [this] { app_.drawing()->record(); }},
             {QStringLiteral("taste-scored"), [&sheet] { sheet.choose(7); }},
+            {QStringLiteral("taste-second"), [&sheet] { sheet.next(); }},
             {QStringLiteral("was-here"),
              [this] {
                  app_.openSheets()->refresh();

@@ -18,6 +18,16 @@ Page {
     backShown: true
     onBackPressed: page.app.goBack()
     footer: [
+        Words { // always as high, so that nothing moves under the finger
+            objectName: "kept"
+            width: parent.width
+            height: Math.max(implicitHeight, Theme.label.pixelSize * 1.25)
+            text: page.viewModel.undoText
+            font: Theme.label
+            color: Theme.colours.secondText
+            Accessible.role: Accessible.AlertMessage
+            Accessible.name: text
+        },
         Row {
             id: foot
             width: parent.width
@@ -25,20 +35,33 @@ Page {
             layoutDirection: page.app.settings.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
 
             Pad {
+                id: previous
+                objectName: "previous"
+                width: visible ? (foot.width - 2 * foot.spacing) / 3 : 0
+                height: next.height
+                visible: !page.viewModel.first
+                small: true
+                glyph: Glyph.Back
+                text: qsTr("Before")
+                name: qsTr("The one before")
+                onFired: page.viewModel.previous()
+            }
+            Pad {
                 id: undo
                 objectName: "undo"
-                width: (foot.width - foot.spacing) * 0.45
+                width: previous.visible ? previous.width : foot.width * 0.4
                 height: Math.max(implicitHeight, next.implicitHeight)
+                small: true
                 enabled: page.viewModel.canUndo
                 glyph: Glyph.Undo
                 text: qsTr("Undo")
-                hint: page.viewModel.undoText
+                name: page.viewModel.canUndo ? qsTr("Undo: %1").arg(page.viewModel.undoText) : qsTr("Undo")
                 onFired: page.viewModel.undo()
             }
             Pad {
                 id: next
                 objectName: "next"
-                width: (foot.width - foot.spacing) * 0.55
+                width: foot.width - undo.width - foot.spacing - (previous.visible ? previous.width + foot.spacing : 0)
                 height: Math.max(implicitHeight, undo.implicitHeight)
                 visible: !page.viewModel.last
                 act: !page.onLadder || page.viewModel.value > 0
@@ -89,14 +112,5 @@ Page {
         width: parent.width
         visible: page.viewModel.step === TastingViewModel.Close
         app: page.app
-    }
-    Pad {
-        objectName: "previous"
-        width: parent.width
-        visible: !page.viewModel.first
-        small: true
-        glyph: Glyph.Back
-        text: qsTr("The one before")
-        onFired: page.viewModel.previous()
     }
 }

@@ -39,9 +39,9 @@ QString TastingViewModel::title() const
         case Attribute:
             return capitalised(word(steps_.attribute()));
         case Liking:
-            return tr("How do you like it?");
+            return tr("Liking");
         case Faults:
-            return tr("Is anything wrong with it?");
+            return tr("Anything wrong?");
         case Readings:
             return tr("Readings");
         case Note:
@@ -87,7 +87,7 @@ QStringList TastingViewModel::ladderWords() const
 
 QString TastingViewModel::nextText() const
 {
-    return step() == Attribute && value() == 0 ? tr("Not judged, next") : tr("Next");
+    return step() == Attribute && value() == 0 ? tr("Not judged") : tr("Next");
 }
 
 int TastingViewModel::faultStrength(std::string_view fault) const

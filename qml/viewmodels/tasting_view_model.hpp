@@ -49,7 +49,8 @@ class TastingViewModel : public QObject {
     Q_PROPERTY(QString ph READ ph NOTIFY changed FINAL)
     Q_PROPERTY(QString temperature READ temperature NOTIFY changed FINAL)
     Q_PROPERTY(QString temperatureUnit READ temperatureUnit NOTIFY changed FINAL)
-    Q_PROPERTY(QList<QString> steps READ stepTexts NOTIFY changed FINAL)  // small and big, in threes
+    Q_PROPERTY(
+        QList<QString> steps READ stepTexts NOTIFY changed FINAL)  // small and big, in threes
     Q_PROPERTY(int photos READ photos NOTIFY changed FINAL)
     Q_PROPERTY(QString summary READ summary NOTIFY changed FINAL)
 

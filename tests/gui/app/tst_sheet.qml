@@ -61,6 +61,7 @@ AppStage {
             tap("more", need("ladder"))
             compare(stage.tasting.value, 8)
             tap("next")
+            verify(!shown("pageDown"), "the ladder fits the page")
             tap("rung3")
             tap("undo")
             compare(stage.tasting.value, 0)
