@@ -1171,6 +1171,11 @@
         <source>Undo: %1</source>
         <translation>Rückgängig: %1</translation>
     </message>
+    <message>
+        <source>Close</source>
+        <comment>a tasting sheet</comment>
+        <translation>Schließen</translation>
+    </message>
 </context>
 <context>
     <name>TasteReadings</name>

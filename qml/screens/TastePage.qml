@@ -77,7 +77,8 @@ Page {
                 visible: page.viewModel.last
                 act: true
                 glyph: Glyph.Check
-                text: qsTr("Close sheet")
+                text: qsTr("Close", "a tasting sheet")
+                name: qsTr("Close sheet")
                 onFired: page.viewModel.close()
             }
         }
