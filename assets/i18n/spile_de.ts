@@ -31,10 +31,6 @@
         <translation>Stand</translation>
     </message>
     <message>
-        <source>Stands</source>
-        <translation>Jetzt</translation>
-    </message>
-    <message>
         <source>Filled</source>
         <translation>Gefüllt</translation>
     </message>
@@ -89,6 +85,10 @@
     <message>
         <source>What happened</source>
         <translation>Was geschehen ist</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Als Nächstes</translation>
     </message>
 </context>
 <context>
@@ -228,10 +228,6 @@
         <translation>Wird geschrieben</translation>
     </message>
     <message>
-        <source>Written, and read back whole</source>
-        <translation>Geschrieben und ganz zurückgelesen</translation>
-    </message>
-    <message>
         <source>Hand it over: copy it to</source>
         <translation>Weitergeben: kopieren nach</translation>
     </message>
@@ -240,8 +236,20 @@
         <translation>Für wen?</translation>
     </message>
     <message>
-        <source>What is known to have arrived</source>
-        <translation>Was sicher angekommen ist</translation>
+        <source>The file is written on this device and read back whole. It is not handed over yet.</source>
+        <translation>Die Datei ist auf diesem Gerät geschrieben und zur Probe ganz gelesen. Sie ist noch nicht übergeben.</translation>
+    </message>
+    <message>
+        <source>What other devices have confirmed</source>
+        <translation>Was andere Geräte bestätigt haben</translation>
+    </message>
+    <message>
+        <source>Nothing yet: a device confirms by a day file of its own.</source>
+        <translation>Noch nichts: Ein Gerät bestätigt mit seiner eigenen Tagesdatei.</translation>
+    </message>
+    <message>
+        <source>The file lies at %1</source>
+        <translation>Die Datei liegt unter %1</translation>
     </message>
 </context>
 <context>
@@ -822,16 +830,16 @@
         <translation>Wie groß ist es?</translation>
     </message>
     <message>
-        <source>Is it full?</source>
-        <translation>Ist es voll?</translation>
+        <source>Is there beer in it?</source>
+        <translation>Ist Bier darin?</translation>
     </message>
     <message>
-        <source>Empty</source>
-        <translation>Leer</translation>
+        <source>No, empty</source>
+        <translation>Nein, leer</translation>
     </message>
     <message>
-        <source>Full</source>
-        <translation>Voll</translation>
+        <source>Yes, full</source>
+        <translation>Ja, voll</translation>
     </message>
 </context>
 <context>
@@ -1035,6 +1043,10 @@
         <source>the memory stick %1</source>
         <translation>USB-Stick %1</translation>
     </message>
+    <message>
+        <source>the home folder</source>
+        <translation>den eigenen Ordner</translation>
+    </message>
 </context>
 <context>
     <name>StepPad</name>
@@ -1150,10 +1162,6 @@
     <message>
         <source>Undo</source>
         <translation>Rückgängig</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
     </message>
     <message>
         <source>Close sheet</source>
@@ -1864,6 +1872,11 @@
         <source>empty</source>
         <translation>leer</translation>
     </message>
+    <message>
+        <source>ex-%1</source>
+        <comment>the spirit it held before</comment>
+        <translation>zuvor %1</translation>
+    </message>
 </context>
 <context>
     <name>spile::viewmodels::BarrelViewModel</name>
@@ -2247,10 +2260,6 @@
         <translation>Wo liegt es jetzt?</translation>
     </message>
     <message>
-        <source>What shall become of it?</source>
-        <translation>Was soll daraus werden?</translation>
-    </message>
-    <message>
         <source>What is the barrel for next?</source>
         <translation>Wofür ist das Fass als Nächstes?</translation>
     </message>
@@ -2294,6 +2303,18 @@
         <source>%1, %2: kept.</source>
         <comment>Gauge the level, Rum 3</comment>
         <translation>%1, %2: gespeichert.</translation>
+    </message>
+    <message>
+        <source>What next for this barrel?</source>
+        <translation>Was nun mit diesem Fass?</translation>
+    </message>
+    <message>
+        <source>The beer</source>
+        <translation>Das Bier</translation>
+    </message>
+    <message>
+        <source>The place</source>
+        <translation>Der Platz</translation>
     </message>
 </context>
 <context>
@@ -2514,10 +2535,6 @@
         <translation>Gefallen %1 gespeichert</translation>
     </message>
     <message>
-        <source>%1 kept</source>
-        <translation>%1 gespeichert</translation>
-    </message>
-    <message>
         <source>%1 taken off: kept</source>
         <translation>%1 entfernt: gespeichert</translation>
     </message>
@@ -2548,6 +2565,11 @@
     <message>
         <source>Not judged</source>
         <translation>Nicht beurteilt</translation>
+    </message>
+    <message>
+        <source>%1, %2: kept</source>
+        <comment>fault, strength</comment>
+        <translation>%1, %2: gespeichert</translation>
     </message>
 </context>
 </TS>

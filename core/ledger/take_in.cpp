@@ -56,6 +56,12 @@ public:
         }
         SPILE_TRY(change_->commit());
         change_.reset();
+        return rest();
+    }
+
+    /// Let other work run. Requires no change to be open.
+    Result<void> rest()
+    {
         if (!job_.advance(done_, total_)) {
             return fail(ErrorCode::Cancelled, "day file");
         }
@@ -150,6 +156,7 @@ private:
                     return bundle_.readPhoto(photo.hash, offset, into);
                 }));
             ++taken_.photos;
+            SPILE_TRY(slices_.rest());
         }
         return {};
     }

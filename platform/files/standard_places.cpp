@@ -55,7 +55,8 @@ std::vector<StandardPlaces::Place> StandardPlaces::targets()
         const QString name =
             isRemovable(volume) && volume.rootPath() == folder
                 ? StandardPlacesText::tr("the memory stick %1").arg(volume.displayName())
-                : QDir(folder).dirName();
+            : folder == QDir::homePath() ? StandardPlacesText::tr("the home folder")
+                                         : QDir(folder).dirName();
         places.push_back({name, folder.toStdString()});
     }
     return places;

@@ -44,7 +44,7 @@ Page {
 
             Fact { width: parent.width; label: qsTr("Holds"); value: page.viewModel.contents }
             Fact { width: parent.width; label: qsTr("Level"); value: page.viewModel.levelText }
-            Fact { width: parent.width; label: qsTr("Stands"); value: page.viewModel.reason }
+            Fact { width: parent.width; label: qsTr("Next"); value: page.viewModel.reason }
         }
     }
     Fact { width: parent.width; visible: value.length > 0; label: qsTr("Filled"); value: page.viewModel.filledText }

@@ -59,9 +59,15 @@ Page {
         spacing: Theme.gap
         visible: page.written
 
-        SectionTitle { width: parent.width; text: qsTr("Written, and read back whole") }
-        Fact { objectName: "file"; width: parent.width; label: page.viewModel.fileName; value: page.viewModel.fileText }
-        Words { width: parent.width; text: page.viewModel.filePath; wrapMode: Text.WrapAnywhere; color: Theme.colours.secondText }
+        Banner {
+            objectName: "notYet"
+            width: parent.width
+            visible: page.viewModel.handedText.length === 0
+            kind: Banner.Note
+            text: qsTr("The file is written on this device and read back whole. It is not handed over yet.")
+        }
+        Words { objectName: "file"; width: parent.width; text: page.viewModel.fileName; wrapMode: Text.WrapAnywhere; font: Theme.strongBody }
+        Words { width: parent.width; text: page.viewModel.fileText }
         SectionTitle { width: parent.width; text: qsTr("Hand it over: copy it to") }
         Repeater {
             model: page.viewModel.targets
@@ -111,13 +117,19 @@ Page {
             onToggled: index => page.viewModel.receiver = index
         }
     }
-    SectionTitle { width: parent.width; text: qsTr("What is known to have arrived") }
     Text {
         width: parent.width
         text: page.viewModel.lastText
         wrapMode: Text.Wrap
         color: Theme.colours.secondText
         font: Theme.body
+    }
+    SectionTitle { width: parent.width; text: qsTr("What other devices have confirmed") }
+    Words {
+        width: parent.width
+        visible: page.viewModel.receipts.length === 0
+        text: qsTr("Nothing yet: a device confirms by a day file of its own.")
+        color: Theme.colours.secondText
     }
     Repeater {
         model: page.viewModel.receipts
@@ -130,5 +142,12 @@ Page {
             color: Theme.colours.text
             font: Theme.body
         }
+    }
+    Words {
+        width: parent.width
+        visible: page.written
+        text: qsTr("The file lies at %1").arg(page.viewModel.filePath)
+        wrapMode: Text.WrapAnywhere
+        color: Theme.colours.secondText
     }
 }

@@ -44,6 +44,19 @@ Item {
             text: page.viewModel.mark
             onEdited: newText => page.viewModel.mark = newText
         }
+        SectionTitle { width: parent.width; text: qsTr("Is there beer in it?") }
+        Chips {
+            objectName: "full"
+            width: parent.width
+            words: [qsTr("No, empty"), qsTr("Yes, full")]
+            choice: page.viewModel.full ? 1 : 0
+            onToggled: index => page.viewModel.full = index === 1
+        }
+        RegisterFull {
+            width: parent.width
+            visible: page.viewModel.full
+            viewModel: page.viewModel
+        }
         SectionTitle { width: parent.width; text: qsTr("What did it hold before?") }
         Chips {
             objectName: "spirits"
@@ -59,19 +72,6 @@ Item {
             words: page.viewModel.sizes
             choice: page.viewModel.size
             onToggled: index => page.viewModel.size = index
-        }
-        SectionTitle { width: parent.width; text: qsTr("Is it full?") }
-        Chips {
-            objectName: "full"
-            width: parent.width
-            words: [qsTr("Empty"), qsTr("Full")]
-            choice: page.viewModel.full ? 1 : 0
-            onToggled: index => page.viewModel.full = index === 1
-        }
-        RegisterFull {
-            width: parent.width
-            visible: page.viewModel.full
-            viewModel: page.viewModel
         }
         RegisterMore {
             width: parent.width

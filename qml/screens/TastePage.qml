@@ -67,7 +67,7 @@ Page {
                 act: !page.onLadder || page.viewModel.value > 0
                 glyph: Glyph.Next
                 text: page.viewModel.nextText
-                hint: page.viewModel.readout.length > 0 ? qsTr("%1: %2").arg(page.viewModel.title).arg(page.viewModel.readout) : ""
+                hint: page.viewModel.readout
                 onFired: page.viewModel.next()
             }
             Pad {

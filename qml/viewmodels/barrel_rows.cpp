@@ -43,7 +43,7 @@ BarrelLine lineOf(const cellar::BarrelRow& row, const Formats& formats)
         contents << (row.filled ? BarrelRows::tr("beer not known") : BarrelRows::tr("empty"));
     }
     if (!row.spirit.empty()) {
-        contents << word(row.spirit);
+        contents << BarrelRows::tr("ex-%1", "the spirit it held before").arg(word(row.spirit));
     }
     line.contents = contents.join(QStringLiteral(" · "));
     line.place = QString::fromStdString(row.place);

@@ -113,7 +113,7 @@ QString RecordViewModel::question() const
         case Move:
             return tr("Where does it lie now?");
         case Verdict:
-            return tr("What shall become of it?");
+            return tr("What next for this barrel?");
         case Empty:
             return tr("What is the barrel for next?");
     }
@@ -161,7 +161,13 @@ void RecordViewModel::setChoice(int choice)
 
 QString RecordViewModel::newChoiceLabel() const
 {
-    return kind_ == Fill ? tr("Another beer") : kind_ == Move ? tr("Another place") : QString();
+    if (kind_ == Fill) {
+        return named_.empty() ? tr("The beer") : tr("Another beer");
+    }
+    if (kind_ == Move) {
+        return named_.empty() ? tr("The place") : tr("Another place");
+    }
+    return {};
 }
 
 void RecordViewModel::setNewChoice(const QString& text)

@@ -190,7 +190,9 @@ QString TastingViewModel::undoText() const
         return tr("Liking %1 kept").arg(number);
     }
     if (last_->subject == "fault") {
-        return last_->number ? tr("%1 kept").arg(name) : tr("%1 taken off: kept").arg(name);
+        return last_->number ? tr("%1, %2: kept", "fault, strength")
+                                   .arg(name, strengthWord(static_cast<int>(*last_->number)))
+                             : tr("%1 taken off: kept").arg(name);
     }
     if (last_->subject == "photo") {
         return tr("Photo kept");
