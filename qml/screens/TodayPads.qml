@@ -23,6 +23,7 @@ Column {
     Pad {
         objectName: "dayFile"
         width: parent.width
+        act: pads.app.dayFile.anyUnsent && pads.app.openSheets.count === 0
         text: qsTr("Day file")
         hint: pads.app.dayFile.loaded ? pads.app.dayFile.shortText : ""
         onFired: pads.app.openDayFile()

@@ -21,6 +21,7 @@ class DayFileViewModel : public QObject {
     Q_PROPERTY(QString unsentText READ unsentText NOTIFY changed FINAL)
     /// "14 new": for a pad.
     Q_PROPERTY(QString shortText READ shortText NOTIFY changed FINAL)
+    Q_PROPERTY(bool anyUnsent READ hasUnsent NOTIFY changed FINAL)
     /// One line a kind: "6 tastings".
     Q_PROPERTY(QList<QString> unsentKinds READ unsentKinds NOTIFY changed FINAL)
     Q_PROPERTY(QString lastText READ lastText NOTIFY changed FINAL)
@@ -52,6 +53,7 @@ public:
     [[nodiscard]] bool isLoaded() const { return loaded_; }
     [[nodiscard]] QString unsentText() const;
     [[nodiscard]] QString shortText() const;
+    [[nodiscard]] bool hasUnsent() const { return journal_.unsent.entries > 0; }
     [[nodiscard]] QStringList unsentKinds() const;
     [[nodiscard]] QString lastText() const;
     [[nodiscard]] QStringList receipts() const;
