@@ -1919,6 +1919,10 @@
         <source>A tasting sheet is open since %1. Scores of before are hidden until it is closed.</source>
         <translation>Ein Verkostungsbogen ist offen seit %1. Frühere Bewertungen bleiben verdeckt, bis er geschlossen ist.</translation>
     </message>
+    <message>
+        <source>Scores of before are hidden while you draw and taste.</source>
+        <translation>Frühere Werte sind verdeckt, während du ziehst und verkostest.</translation>
+    </message>
 </context>
 <context>
     <name>spile::viewmodels::BarrelsViewModel</name>
@@ -2272,14 +2276,6 @@
         <translation>Lass zuerst den Druck ab. Fassböden und Schläuche können unter Druck platzen: Bleib weit unter dem, was das Fass und örtliche Vorschriften erlauben. Lüfte den Raum.</translation>
     </message>
     <message>
-        <source>A full barrel weighs as much as three people. Use a lift or enough hands, and wedge it before you let go.</source>
-        <translation>Ein volles Fass wiegt so viel wie drei Menschen. Nimm ein Hebezeug oder genug Hände und verkeile es, bevor du loslässt.</translation>
-    </message>
-    <message>
-        <source>Ease the pressure before you pull the bung, and keep your face away from it.</source>
-        <translation>Lass den Druck ab, bevor du den Spund ziehst, und halte das Gesicht davon weg.</translation>
-    </message>
-    <message>
         <source>Another beer</source>
         <translation>Anderes Bier</translation>
     </message>
@@ -2315,6 +2311,14 @@
     <message>
         <source>The place</source>
         <translation>Der Platz</translation>
+    </message>
+    <message>
+        <source>A full barrel of 200 L weighs about 250 kg. Use a lift or enough hands, and wedge it before you let go. Local rules come first.</source>
+        <translation>Ein volles Fass von 200 L wiegt etwa 250 kg. Nimm ein Hebezeug oder genug Hände und verkeile es, bevor du loslässt. Örtliche Vorschriften gehen vor.</translation>
+    </message>
+    <message>
+        <source>Ease the pressure before you pull the bung, and keep your face away from it. No flame near the barrel. Local rules come first.</source>
+        <translation>Lass den Druck ab, bevor du den Spund ziehst, und halte das Gesicht fern. Keine Flamme am Fass. Örtliche Vorschriften gehen vor.</translation>
     </message>
 </context>
 <context>

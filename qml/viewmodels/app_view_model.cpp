@@ -75,6 +75,8 @@ void AppViewModel::connectPages()
 void AppViewModel::pageChanged()
 {
     notice_.clear();
+    barrel_.setTasting(navigator_.pages().contains(Navigator::Draw) ||
+                       navigator_.pages().contains(Navigator::Taste));
     switch (navigator_.page()) {
         case Navigator::Due:
             due_.refresh();
@@ -225,8 +227,8 @@ void AppViewModel::openBarrel(const QString& barrelId)
 void AppViewModel::doNext()
 {
     const std::string& step = barrel_.row().nextStep;
-    if (barrel_.areScoresHidden()) {
-        tasting_.resume(*barrel_.openSheet());
+    if (const auto sheet = barrel_.openSheet()) {
+        tasting_.resume(*sheet);
     } else if (step == "taste") {
         draw();
     } else if (step == "fill") {

@@ -31,6 +31,19 @@ void BarrelViewModel::show(const SubjectId& barrel)
     refresh();
 }
 
+void BarrelViewModel::setTasting(bool tasting)
+{
+    if (tasting == tasting_) {
+        return;
+    }
+    if (tasting && !areScoresHidden()) {
+        history_.replace({});  // not until it has been read again: at once
+    }
+    tasting_ = tasting;
+    emit changed();
+    refresh();
+}
+
 // By the writer: open sheets are its own, and what is hidden must be so before it is read.
 void BarrelViewModel::refresh()
 {
@@ -145,7 +158,7 @@ QString BarrelViewModel::nextText() const
 QString BarrelViewModel::openSheetText() const
 {
     if (openSheets_.empty()) {
-        return {};
+        return tasting_ ? tr("Scores of before are hidden while you draw and taste.") : QString();
     }
     return tr("A tasting sheet is open since %1. Scores of before are hidden until it is closed.")
         .arg(context_.formats.time(openSheets_.front().opened));

@@ -40,6 +40,8 @@ public:
     explicit BarrelViewModel(Context& context, QObject* parent = nullptr);
 
     void show(const SubjectId& barrel);
+    /// Whether somebody draws or tastes just now: then scores are hidden at once, sheet or not.
+    void setTasting(bool tasting);
     void refresh();
 
     [[nodiscard]] const cellar::BarrelRow& row() const { return row_; }
@@ -58,7 +60,7 @@ public:
     [[nodiscard]] QString tastedText() const;
     [[nodiscard]] qreal level() const;
     [[nodiscard]] QString nextText() const;
-    [[nodiscard]] bool areScoresHidden() const { return !openSheets_.empty(); }
+    [[nodiscard]] bool areScoresHidden() const { return tasting_ || !openSheets_.empty(); }
     [[nodiscard]] QString openSheetText() const;
     /// The sheet to go on with; none if no sheet is open.
     [[nodiscard]] std::optional<cellar::OpenSheet> openSheet() const
@@ -77,6 +79,7 @@ private:
     std::vector<cellar::OpenSheet> openSheets_;  // on this barrel, on this device
     HistoryRows history_;
     bool loaded_ = false;
+    bool tasting_ = false;
 };
 
 }  // namespace spile::viewmodels

@@ -39,7 +39,12 @@ void DayFileViewModel::begin()
         handedText_.clear();
         error_.clear();
     }
-    targets_ = places_.targets();
+    context_.workers.aside(
+        this, [&places = places_] { return places.targets(); },
+        [this](std::vector<FilePlaces::Place> targets) {
+            targets_ = std::move(targets);
+            emit changed();
+        });
     refresh();
     emit changed();
 }

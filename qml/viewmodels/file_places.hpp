@@ -9,6 +9,8 @@
 namespace spile::viewmodels {
 
 /// Where day files come from and go to on this machine: what differs between phones and desks.
+///
+/// Threads   any number: media and folders may be slow, so they are asked for off the UI thread.
 class FilePlaces {
 public:
     struct Place {

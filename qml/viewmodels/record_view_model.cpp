@@ -133,11 +133,12 @@ QString RecordViewModel::caution() const
                 "well below what the barrel and local rules allow. Ventilate the room.");
         case Move:
             return tr(
-                "A full barrel weighs as much as three people. Use a lift or enough hands, "
-                "and wedge it before you let go.");
+                "A full barrel of 200 L weighs about 250 kg. Use a lift or enough hands, and "
+                "wedge it before you let go. Local rules come first.");
         case Gauge:
             return tr(
-                "Ease the pressure before you pull the bung, and keep your face away from it.");
+                "Ease the pressure before you pull the bung, and keep your face away from it. "
+                "No flame near the barrel. Local rules come first.");
         case Check:
         case Verdict:
             return {};

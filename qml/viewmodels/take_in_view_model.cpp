@@ -12,7 +12,12 @@ TakeInViewModel::TakeInViewModel(Context& context, FilePlaces& places, QObject* 
 
 void TakeInViewModel::begin()
 {
-    found_ = places_.dayFiles();
+    context_.workers.aside(
+        this, [&places = places_] { return places.dayFiles(); },
+        [this](std::vector<FilePlaces::Found> found) {
+            found_ = std::move(found);
+            emit changed();
+        });
     if (!busy_) {
         result_.clear();
         error_.clear();

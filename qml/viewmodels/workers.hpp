@@ -4,6 +4,7 @@
 
 #include <QObject>
 #include <QPointer>
+#include <QThreadPool>
 #include <condition_variable>
 #include <deque>
 #include <functional>
@@ -105,6 +106,13 @@ public:
         });
     }
 
+    /// Run `work()` beside both, for what may be slow and needs no cellar: media, folders.
+    template <class Work, class Done>
+    void aside(QObject* receiver, Work work, Done done)
+    {
+        pool_.start([work = std::move(work), back = backTo(receiver, done)] { back(work()); });
+    }
+
     /// Whether anything that was asked for has not been answered yet.
     [[nodiscard]] bool isBusy() const { return pending_ > 0; }
 
@@ -176,6 +184,7 @@ private:
     std::vector<std::shared_ptr<CancelToken>> cancels_;  // of long work, the UI thread's
     int pending_ = 0;                                    // counted on the UI thread alone
     bool changeTold_ = false;
+    QThreadPool pool_;  // last: it is waited for before the rest goes
 };
 
 }  // namespace spile::viewmodels

@@ -83,7 +83,7 @@ private slots:
     void initTestCase();
     void init();
     void cleanup() { view_.reset(); }
-    void saysThatThereIsNoCamera();
+    void saysWhetherThereIsACamera();
     void readsACodeInAFilm();
     void readsNothingWhileItIsNotActive();
     void keepsAPhotoOfAFilm();
@@ -144,18 +144,21 @@ QVideoSink* CameraViewTest::sink() const
     return nullptr;
 }
 
-void CameraViewTest::saysThatThereIsNoCamera()
+void CameraViewTest::saysWhetherThereIsACamera()
 {
     QQmlComponent devices(&engine_);
     devices.setData("import QtMultimedia\nMediaDevices { property int count: videoInputs.length }",
                     {});
     const std::unique_ptr<QObject> found(devices.create());
     QVERIFY(found != nullptr);
-    if (found->property("count").toInt() > 0) {
-        QSKIP("this machine has a camera");
-    }
+    const bool hasCamera = found->property("count").toInt() > 0;
     QCOMPARE(problem(), "");
     view_->setProperty("active", true);
+    if (hasCamera) {
+        QTest::qWait(100);
+        QVERIFY(problem() != "absent");
+        return;
+    }
     QTRY_COMPARE(problem(), "absent");
     QSignalSpy failed(view_.get(), SIGNAL(photoFailed()));
     QMetaObject::invokeMethod(view_.get(), "takePhoto", Q_ARG(QString, folder_.path()));

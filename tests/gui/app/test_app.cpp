@@ -272,6 +272,7 @@ QStringList TestApp::stickFiles() const
 QString TestApp::carried(const QString& file) const
 {
     const QString to = QString::fromStdString((deskFolder_.path() / "carried.spile").string());
+    QFile::remove(to);
     return QFile::copy(file, to) ? to : QString();
 }
 

@@ -27,6 +27,13 @@ AppStage {
             openSheet(data.w, data.h)
             verify(texts().includes("vanilla 5"), "the earlier scores are shown before a sheet is open: " + texts())
             stage.test.app.people.choose(0)
+            stage.test.app.draw()
+            verify(!texts().includes("vanilla 5"), "hidden at once, before anything is read")
+            settle()
+            verify(!texts().includes("vanilla 5"), "nor beside the draw")
+            stage.test.app.goBack()
+            settle()
+            verify(texts().includes("vanilla 5"))
             stage.test.app.taste()
             settle()
             const tasting = stage.test.app.tasting

@@ -58,6 +58,32 @@ AppStage {
             tap("bar0")
             compare(need("rows").count, 2)
         }
+        function test_files_of_others_and_damaged_ones_are_refused() {
+            stage.test.beginWithBarrels(2, 1)
+            stage.raise("")
+            settle()
+            stage.test.app.openDayFile()
+            settle()
+            tap("write")
+            tap("target0")
+            const foreign = stage.test.carried(stage.test.stickFiles()[0])
+            stage.lower()
+            stage.test.beginWithBarrels(1, 0)
+            stage.raise("")
+            settle()
+            stage.test.app.openTakeIn()
+            settle()
+            for (const refused of [{ file: foreign, says: "of another cellar" }, { file: stage.test.samplePicture(), says: "Nothing" },
+                                   { file: "/nowhere.spile", says: "not in the records" }]) {
+                stage.test.app.takeIn.path = refused.file
+                tap("takePath")
+                verify(stage.test.app.takeIn.error.includes(refused.says), stage.test.app.takeIn.error)
+                compare(stage.test.app.takeIn.result, "")
+            }
+            stage.test.app.navigator.go(Navigator.Due)
+            settle()
+            compare(need("rows").count, 1)
+        }
         function test_a_cellar_that_cannot_be_opened_says_what_is_safe() {
             stage.test.beginWithBarrels(1, 0)
             stage.test.refuseDisk()
