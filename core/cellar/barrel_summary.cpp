@@ -3,6 +3,7 @@
 #include "core/cellar/folding.hpp"
 
 #include <algorithm>
+#include <array>
 
 namespace spile::cellar {
 
@@ -11,7 +12,8 @@ using ledger::Row;
 
 namespace {
 
-constexpr auto leakCheckAfter = std::chrono::days(1);
+constexpr std::array<Milliseconds, 4> leakLooksAfter = {std::chrono::hours(1), std::chrono::days(1),
+                                                        std::chrono::days(3), std::chrono::days(7)};
 constexpr auto firstTastingAfter = std::chrono::days(182);
 constexpr auto nextTastingAfter = std::chrono::days(30);
 
@@ -99,7 +101,8 @@ Result<std::optional<SubjectId>> latestPlace(Database& database, const SubjectId
     return moved.value_or(std::nullopt);
 }
 
-// The newest gauge, or the fill where there is none, less what was drawn since.
+// The newest gauge, or the fill where there is none, less what was drawn since and with what was
+// added. A gauge that only says "at least" or "at most" does not count.
 Result<std::optional<std::int64_t>> volumeHeld(Database& database, const SubjectId& barrel,
                                                const Fill& fill)
 {
@@ -112,7 +115,8 @@ Result<std::optional<std::int64_t>> volumeHeld(Database& database, const Subject
                                 return Gauge{row.integerIfAny(0), row.integer(1)};
                             },
                             "SELECT volume_ml, when_ms"
-                            " FROM state_gauge WHERE " SPILE_SINCE SPILE_LATEST_FIRST,
+                            " FROM state_gauge WHERE " SPILE_SINCE
+                            " AND coalesce(bound, 0) = 0" SPILE_LATEST_FIRST,
                             barrel, fill.moment.whenMs));
     const Gauge known = gauge.value_or(Gauge{fill.volumeMl, fill.moment.whenMs});
     if (!known.volumeMl) {
@@ -122,7 +126,11 @@ Result<std::optional<std::int64_t>> volumeHeld(Database& database, const Subject
                                          "SELECT coalesce(sum(volume_ml), 0) FROM state_draw "
                                          "WHERE " SPILE_SINCE,
                                          barrel, known.whenMs));
-    return std::optional(std::max<std::int64_t>(0, *known.volumeMl - drawn));
+    SPILE_ASSIGN(added, database.integer(0,
+                                         "SELECT coalesce(sum(volume_ml), 0) FROM state_top_up "
+                                         "WHERE " SPILE_SINCE,
+                                         barrel, known.whenMs));
+    return std::optional(std::max<std::int64_t>(0, *known.volumeMl - drawn + added));
 }
 
 struct Latest {
@@ -184,6 +192,20 @@ Result<std::optional<std::int64_t>> fillNumber(Database& database, const Subject
     return fillsBefore ? std::optional(*fillsBefore + fills) : std::nullopt;
 }
 
+std::optional<Instant> nextLeakLook(const BarrelFacts& facts)
+{
+    if (!facts.filledToTheDay) {
+        return std::nullopt;
+    }
+    const Instant looked = facts.lastLooked.value_or(*facts.filledAt);
+    for (const Milliseconds after : leakLooksAfter) {
+        if (*facts.filledAt + after > looked) {
+            return *facts.filledAt + after;
+        }
+    }
+    return std::nullopt;
+}
+
 }  // namespace
 
 NextStep nextStep(const BarrelFacts& facts)
@@ -197,8 +219,8 @@ NextStep nextStep(const BarrelFacts& facts)
     if (facts.verdict == "hold" && facts.verdictUntil) {
         return {"taste", facts.verdictUntil};
     }
-    if (facts.filledToTheDay && !facts.lookedAfterFill) {
-        return {"check for leaks", *facts.filledAt + leakCheckAfter};
+    if (const auto look = nextLeakLook(facts)) {
+        return {"check for leaks", look};
     }
     if (facts.lastTasted) {
         return {"taste", *facts.lastTasted + nextTastingAfter};
@@ -232,7 +254,8 @@ Result<void> writeBarrelSummary(Database& database, const SubjectId& barrel)
         volumeMl = held;
         number = fills;
         facts.lastTasted = instant(latest.tasteMs);
-        facts.lookedAfterFill = latest.tasteMs || latest.gaugeMs || latest.drawMs || latest.checkMs;
+        facts.lastLooked =
+            instant(std::max({latest.tasteMs, latest.gaugeMs, latest.drawMs, latest.checkMs}));
     }
     const NextStep next = nextStep(facts);
     const bool full = facts.filled;

@@ -21,15 +21,16 @@ struct BarrelFacts {
     bool filled = false;
     std::optional<Instant> filledAt;
     bool filledToTheDay = false;         // not only "some time in that month"
-    bool lookedAfterFill = false;        // checked, gauged, drawn from or tasted since
+    std::optional<Instant> lastLooked;   // checked, gauged, drawn from or tasted, in this fill
     std::optional<Instant> lastTasted;   // in this fill
     std::optional<std::string> verdict;  // the latest in this fill
     std::optional<Instant> verdictAt;
     std::optional<Instant> verdictUntil;
 };
 
-/// Return the next step by the trade's habit: look for leaks the day after filling, taste first at
-/// six months and then monthly, unless a verdict says otherwise.
+/// Return the next step by the trade's habit: look for leaks an hour, a day, three and seven days
+/// after filling, taste first at six months and then monthly, unless a verdict says otherwise. A
+/// look counts for all times before it.
 ///
 /// Source    common practice, no source. A later, learned outlook takes its place where it knows
 /// more.

@@ -27,6 +27,10 @@ constexpr std::array orderItems = {ItemColumn{"attribute", FieldType::Text, 1, w
 constexpr std::array directionItems = {ItemColumn{"attribute", FieldType::Text, 1, wordChars},
                                        // -1: too much, 0: right, 1: more
                                        ItemColumn{"direction", FieldType::Integer, -1, 1}};
+// A number that was filled in at a step: the unit is in its name, as in a field's.
+constexpr std::array valueItems = {
+    ItemColumn{"name", FieldType::Text, 1, wordChars},
+    ItemColumn{"number", FieldType::Integer, -9'000'000'000'000, 9'000'000'000'000}};
 
 // In the order of the numbers; a number is never given to another field.
 constexpr std::array specs = {
@@ -75,6 +79,27 @@ constexpr std::array specs = {
     FieldSpec{Field::Verdict, "verdict", FieldType::Text, 1, wordChars},
     FieldSpec{Field::UntilMs, "until_ms", FieldType::Integer, 0, latestMs},
     FieldSpec{Field::NextUse, "next_use", FieldType::Text, 1, wordChars},
+    FieldSpec{Field::SgRefMc, "sg_ref_mc", FieldType::Integer, 0, 40'000},
+    FieldSpec{Field::SgTempMc, "sg_temp_mc", FieldType::Integer, 0, 60'000},
+    FieldSpec{Field::HumidityE1, "humidity_e1", FieldType::Integer, 0, 1000},
+    FieldSpec{Field::Substance, "substance", FieldType::Text, 1, nameChars},
+    FieldSpec{Field::DrainedMl, "drained_ml", FieldType::Integer, 0, volumeMostMl},
+    FieldSpec{Field::Repair, "repair", FieldType::Text, 1, wordChars},
+    FieldSpec{Field::Sheet, "sheet", FieldType::Text, 1, wordChars},
+    FieldSpec{Field::Step, "step", FieldType::Text, 1, wordChars},
+    FieldSpec{Field::Run, "run", FieldType::Bytes, id, id},
+    FieldSpec{Field::Outcome, "outcome", FieldType::Text, 1, wordChars},
+    FieldSpec{Field::Reason, "reason", FieldType::Text, 1, 400},
+    FieldSpec{Field::Values, "values", FieldType::List, 1, 60, valueItems},
+    FieldSpec{Field::PlannedS, "planned_s", FieldType::Integer, 0, 400 * 86'400},
+    FieldSpec{Field::ElapsedS, "elapsed_s", FieldType::Integer, 0, 400 * 86'400},
+    FieldSpec{Field::FullMl, "full_ml", FieldType::Integer, 500, volumeMostMl},
+    FieldSpec{Field::LengthMm, "length_mm", FieldType::Integer, 100, 5000},
+    FieldSpec{Field::BilgeMm, "bilge_mm", FieldType::Integer, 100, 5000},
+    FieldSpec{Field::HeadMm, "head_mm", FieldType::Integer, 80, 5000},
+    FieldSpec{Field::StaveMm, "stave_mm", FieldType::Integer, 5, 200},
+    // -1: it holds at most the volume; 1: at least
+    FieldSpec{Field::Bound, "bound", FieldType::Integer, -1, 1},
 };
 
 // Characters, not bytes: continuation bytes of UTF-8 are not counted.

@@ -55,6 +55,26 @@ enum class Field : std::uint32_t {
     Verdict = 43,
     UntilMs = 44,
     NextUse = 45,
+    SgRefMc = 46,   // what temperature the hydrometer is made for
+    SgTempMc = 47,  // how warm the sample was in it
+    HumidityE1 = 48,
+    Substance = 49,
+    DrainedMl = 50,
+    Repair = 51,
+    Sheet = 52,
+    Step = 53,
+    Run = 54,
+    Outcome = 55,
+    Reason = 56,
+    Values = 57,
+    PlannedS = 58,
+    ElapsedS = 59,
+    FullMl = 60,  // what was measured to go in
+    LengthMm = 61,
+    BilgeMm = 62,
+    HeadMm = 63,
+    StaveMm = 64,
+    Bound = 65,
 };
 
 enum class FieldType : std::uint8_t { Integer, Text, Bytes, Flag, List };

@@ -26,7 +26,9 @@ constexpr std::array barrelFields = {
     KindField{F::Code, required}, KindField{F::Mark},      KindField{F::Spirit},
     KindField{F::Wood},           KindField{F::CharLevel}, KindField{F::SizeMl},
     KindField{F::FillsBefore},    KindField{F::EmptiedMs}, KindField{F::TareG},
-    KindField{F::Place},          KindField{F::Note}};
+    KindField{F::Place},          KindField{F::Note},      KindField{F::FullMl},
+    KindField{F::LengthMm},       KindField{F::BilgeMm},   KindField{F::HeadMm},
+    KindField{F::StaveMm}};
 constexpr std::array fillFields = {
     KindField{F::Batch}, KindField{F::VolumeMl}, KindField{F::DatePrecision}, KindField{F::AbvE2},
     KindField{F::SgE4},  KindField{F::Person},   KindField{F::Note}};
@@ -38,6 +40,7 @@ constexpr std::array gaugeFields = {KindField{F::VolumeMl, required},
                                     KindField{F::DipMm},
                                     KindField{F::MassG},
                                     KindField{F::TempMc},
+                                    KindField{F::Bound},
                                     KindField{F::Person},
                                     KindField{F::Note}};
 constexpr std::array drawFields = {KindField{F::VolumeMl, required},
@@ -57,9 +60,9 @@ constexpr std::array tasteFields = {KindField{F::Person, required},
                                     KindField{F::Flight},
                                     KindField{F::Glass},
                                     KindField{F::Note}};
-constexpr std::array readingFields = {KindField{F::SgE4},   KindField{F::PhE2},
-                                      KindField{F::TempMc}, KindField{F::AbvE2},
-                                      KindField{F::Person}, KindField{F::Note}};
+constexpr std::array readingFields = {
+    KindField{F::SgE4},    KindField{F::PhE2},     KindField{F::TempMc}, KindField{F::AbvE2},
+    KindField{F::SgRefMc}, KindField{F::SgTempMc}, KindField{F::Person}, KindField{F::Note}};
 constexpr std::array directionFields = {KindField{F::Directions, required}, KindField{F::Batch},
                                         KindField{F::Person}};
 constexpr std::array photoFields = {KindField{F::Purpose, required}, KindField{F::Person},
@@ -70,6 +73,29 @@ constexpr std::array moveFields = {KindField{F::Place, required}, KindField{F::P
                                    KindField{F::Note}};
 constexpr std::array emptyFields = {KindField{F::VolumeMl}, KindField{F::NextUse},
                                     KindField{F::Person}, KindField{F::Note}};
+constexpr std::array climateFields = {KindField{F::TempMc, required},
+                                      KindField{F::HumidityE1, required}, KindField{F::Person},
+                                      KindField{F::Note}};
+constexpr std::array repairFields = {KindField{F::Repair, required}, KindField{F::Person},
+                                     KindField{F::Note}};
+constexpr std::array topUpFields = {KindField{F::VolumeMl, required},
+                                    KindField{F::Batch},
+                                    KindField{F::Substance},
+                                    KindField{F::AbvE2},
+                                    KindField{F::Person},
+                                    KindField{F::Note}};
+constexpr std::array doseFields = {KindField{F::Substance, required},
+                                   KindField{F::VolumeMl},
+                                   KindField{F::DrainedMl},
+                                   KindField{F::MassG},
+                                   KindField{F::AbvE2},
+                                   KindField{F::Person},
+                                   KindField{F::Note}};
+constexpr std::array stepFields = {KindField{F::Sheet, required}, KindField{F::Step, required},
+                                   KindField{F::Run, required},   KindField{F::Outcome, required},
+                                   KindField{F::Reason},          KindField{F::Values},
+                                   KindField{F::PlannedS},        KindField{F::ElapsedS},
+                                   KindField{F::Person},          KindField{F::Note}};
 
 constexpr bool aboutBarrel = true;
 constexpr std::array kinds = {
@@ -92,6 +118,11 @@ constexpr std::array kinds = {
     KindSpec{"verdict", 1, verdictFields, aboutBarrel},
     KindSpec{"move", 1, moveFields, aboutBarrel},
     KindSpec{"empty", 1, emptyFields, aboutBarrel},
+    KindSpec{"climate", 1, climateFields},
+    KindSpec{"repair", 1, repairFields, aboutBarrel},
+    KindSpec{"top_up", 1, topUpFields, aboutBarrel},
+    KindSpec{"dose", 1, doseFields, aboutBarrel},
+    KindSpec{"sheet_step", 1, stepFields, aboutBarrel},
 };
 
 }  // namespace

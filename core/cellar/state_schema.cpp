@@ -129,6 +129,29 @@ CREATE TABLE IF NOT EXISTS draft(
     tapped_ms INTEGER NOT NULL,
     PRIMARY KEY(sheet, tap)
 ) STRICT, WITHOUT ROWID;
+
+CREATE TABLE IF NOT EXISTS work(
+    run BLOB PRIMARY KEY,
+    sheet TEXT NOT NULL,
+    barrel BLOB NOT NULL,
+    person BLOB NOT NULL,
+    step TEXT NOT NULL,
+    begun_ms INTEGER NOT NULL,
+    stopped INTEGER NOT NULL,
+    timer_begun_ms INTEGER,
+    timer_end_ms INTEGER,
+    timer_boot_ms INTEGER,
+    timer_boot BLOB,
+    timer_planned_ms INTEGER
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE IF NOT EXISTS work_value(
+    run BLOB NOT NULL REFERENCES work(run),
+    name TEXT NOT NULL,
+    number INTEGER,
+    text TEXT NOT NULL,
+    PRIMARY KEY(run, name)
+) STRICT, WITHOUT ROWID;
 )sql";
 
 constexpr std::array<std::string_view, 5> tableNames = {

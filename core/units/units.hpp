@@ -11,11 +11,17 @@
 ///           tests/reference/units_test.cpp.
 namespace spile::inline units {
 
-using Volume = Quantity<struct VolumeDimension>;         // m3
-using Mass = Quantity<struct MassDimension>;             // kg
-using Length = Quantity<struct LengthDimension>;         // m
-using Pressure = Quantity<struct PressureDimension>;     // Pa
-using Temperature = Point<struct TemperatureDimension>;  // K
+using Volume = Quantity<struct VolumeDimension>;          // m3
+using Mass = Quantity<struct MassDimension>;              // kg
+using Length = Quantity<struct LengthDimension>;          // m
+using Pressure = Quantity<struct PressureDimension>;      // Pa
+using Temperature = Point<struct TemperatureDimension>;   // K
+using Area = Quantity<struct AreaDimension>;              // m2
+using Density = Quantity<struct DensityDimension>;        // kg/m3; also what a volume holds
+using Duration = Quantity<struct DurationDimension>;      // s
+using VolumeFlow = Quantity<struct VolumeFlowDimension>;  // m3/s
+using MassFlow = Quantity<struct MassFlowDimension>;      // kg/s
+using Force = Quantity<struct ForceDimension>;            // N
 
 namespace factor {
 inline constexpr double litre = 1e-3;
@@ -27,7 +33,12 @@ inline constexpr double pound = 0.45359237;
 inline constexpr double standardGravity = 9.80665;
 inline constexpr double psi = pound * standardGravity / (inch * inch);
 inline constexpr double bar = 1e5;
+inline constexpr double atmosphere = 101325.0;
 inline constexpr double zeroCelsius = 273.15;
+inline constexpr double minute = 60.0;
+inline constexpr double hour = 3600.0;
+inline constexpr double day = 86400.0;
+inline constexpr double year = 365.25 * day;  // the Julian year
 }  // namespace factor
 
 [[nodiscard]] constexpr Volume cubicMetres(double v) { return Volume::fromSi(v); }
@@ -84,5 +95,44 @@ inline constexpr double zeroCelsius = 273.15;
 {
     return (t.si() - factor::zeroCelsius) * 9.0 / 5.0 + 32.0;
 }
+
+[[nodiscard]] constexpr Area squareMetres(double v) { return Area::fromSi(v); }
+[[nodiscard]] constexpr double inSquareMetres(Area a) { return a.si(); }
+
+[[nodiscard]] constexpr Density kilogramsPerCubicMetre(double v) { return Density::fromSi(v); }
+[[nodiscard]] constexpr Density gramsPerLitre(double v) { return Density::fromSi(v); }
+[[nodiscard]] constexpr Density milligramsPerLitre(double v) { return Density::fromSi(v * 1e-3); }
+[[nodiscard]] constexpr double inKilogramsPerCubicMetre(Density d) { return d.si(); }
+[[nodiscard]] constexpr double inGramsPerLitre(Density d) { return d.si(); }
+[[nodiscard]] constexpr double inMilligramsPerLitre(Density d) { return d.si() / 1e-3; }
+
+[[nodiscard]] constexpr Duration seconds(double v) { return Duration::fromSi(v); }
+[[nodiscard]] constexpr Duration minutes(double v) { return Duration::fromSi(v * factor::minute); }
+[[nodiscard]] constexpr Duration hours(double v) { return Duration::fromSi(v * factor::hour); }
+[[nodiscard]] constexpr Duration days(double v) { return Duration::fromSi(v * factor::day); }
+[[nodiscard]] constexpr double inSeconds(Duration t) { return t.si(); }
+[[nodiscard]] constexpr double inMinutes(Duration t) { return t.si() / factor::minute; }
+[[nodiscard]] constexpr double inHours(Duration t) { return t.si() / factor::hour; }
+[[nodiscard]] constexpr double inDays(Duration t) { return t.si() / factor::day; }
+
+[[nodiscard]] constexpr VolumeFlow cubicMetresPerSecond(double v) { return VolumeFlow::fromSi(v); }
+[[nodiscard]] constexpr VolumeFlow litresPerMinute(double v)
+{
+    return VolumeFlow::fromSi(v * factor::litre / factor::minute);
+}
+[[nodiscard]] constexpr double inLitresPerMinute(VolumeFlow f)
+{
+    return f.si() / (factor::litre / factor::minute);
+}
+
+[[nodiscard]] constexpr MassFlow kilogramsPerSecond(double v) { return MassFlow::fromSi(v); }
+[[nodiscard]] constexpr MassFlow kilogramsPerMinute(double v)
+{
+    return MassFlow::fromSi(v / factor::minute);
+}
+[[nodiscard]] constexpr double inKilogramsPerMinute(MassFlow f) { return f.si() * factor::minute; }
+
+[[nodiscard]] constexpr Force newtons(double v) { return Force::fromSi(v); }
+[[nodiscard]] constexpr double inNewtons(Force f) { return f.si(); }
 
 }  // namespace spile::inline units

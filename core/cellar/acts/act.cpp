@@ -4,6 +4,16 @@
 
 namespace spile::cellar {
 
+namespace {
+
+template <class T>
+std::optional<double> mapped(const std::optional<T>& quantity, double (*in)(T))
+{
+    return quantity ? std::optional(in(*quantity)) : std::nullopt;
+}
+
+}  // namespace
+
 FieldSet::FieldSet(const Circumstance& circumstance)
 {
     setIfAny(Field::Person, circumstance.person);
@@ -21,7 +31,22 @@ Result<void> FieldSet::setScaled(Field field, const std::optional<double>& value
 
 Result<void> FieldSet::setVolume(Field field, const std::optional<Volume>& volume)
 {
-    return setScaled(field, volume ? std::optional(inMillilitres(*volume)) : std::nullopt, 1);
+    return setScaled(field, mapped<Volume>(volume, inMillilitres), 1);
+}
+
+Result<void> FieldSet::setMass(Field field, const std::optional<Mass>& mass)
+{
+    return setScaled(field, mapped<Mass>(mass, inGrams), 1);
+}
+
+Result<void> FieldSet::setLength(Field field, const std::optional<Length>& length)
+{
+    return setScaled(field, mapped<Length>(length, inMillimetres), 1);
+}
+
+Result<void> FieldSet::setTemperature(Field field, const std::optional<Temperature>& temperature)
+{
+    return setScaled(field, mapped<Temperature>(temperature, inCelsius), 1e3);
 }
 
 Result<ledger::NewEntry> newEntry(std::string_view kind, const SubjectId& subject, FieldSet fields,

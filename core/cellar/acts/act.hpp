@@ -46,6 +46,10 @@ public:
     [[nodiscard]] Result<void> setScaled(Field field, const std::optional<double>& value,
                                          double scale);
     [[nodiscard]] Result<void> setVolume(Field field, const std::optional<Volume>& volume);
+    [[nodiscard]] Result<void> setMass(Field field, const std::optional<Mass>& mass);
+    [[nodiscard]] Result<void> setLength(Field field, const std::optional<Length>& length);
+    [[nodiscard]] Result<void> setTemperature(Field field,
+                                              const std::optional<Temperature>& temperature);
 
     [[nodiscard]] ledger::Fields take() { return std::move(fields_); }
 

@@ -31,7 +31,7 @@ Result<void> needVolume(Cellar& cellar, const SubjectId& barrel, std::int64_t ml
 
 }  // namespace
 
-Result<EntryId> recordDraw(Cellar& cellar, const NewDraw& draw)
+Result<ledger::NewEntry> drawEntry(Cellar& cellar, const NewDraw& draw)
 {
     SPILE_TRY(needFilled(cellar, draw.barrel));
     SPILE_TRY(needPerson(cellar, draw.circumstance));
@@ -44,8 +44,12 @@ Result<EntryId> recordDraw(Cellar& cellar, const NewDraw& draw)
     if (draw.glass) {
         fields.set(Field::Glass, std::int64_t{*draw.glass});
     }
-    return recordOne(cellar,
-                     newEntry("draw", draw.barrel, std::move(fields), draw.circumstance.at));
+    return newEntry("draw", draw.barrel, std::move(fields), draw.circumstance.at);
+}
+
+Result<EntryId> recordDraw(Cellar& cellar, const NewDraw& draw)
+{
+    return recordOne(cellar, drawEntry(cellar, draw));
 }
 
 Result<SubjectId> beginFlight(Cellar& cellar, const std::string& name,

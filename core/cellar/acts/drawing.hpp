@@ -18,6 +18,7 @@ struct NewDraw {
     Circumstance circumstance = {};
 };
 /// Errors    besides those of every act: OutOfRange if more is drawn than the barrel holds.
+[[nodiscard]] Result<ledger::NewEntry> drawEntry(Cellar& cellar, const NewDraw& draw);
 [[nodiscard]] Result<EntryId> recordDraw(Cellar& cellar, const NewDraw& draw);
 
 /// Begin a flight: glasses numbered from 1, one for each of `barrels` in that order.

@@ -6,17 +6,7 @@
 
 namespace spile::cellar {
 
-namespace {
-
-template <class T>
-std::optional<double> mapped(const std::optional<T>& quantity, double (*in)(T))
-{
-    return quantity ? std::optional(in(*quantity)) : std::nullopt;
-}
-
-}  // namespace
-
-Result<EntryId> recordFill(Cellar& cellar, const NewFill& fill)
+Result<ledger::NewEntry> fillEntry(Cellar& cellar, const NewFill& fill)
 {
     SPILE_TRY(needSubject(cellar, "barrel", fill.barrel));
     SPILE_TRY(needPerson(cellar, fill.circumstance));
@@ -32,8 +22,12 @@ Result<EntryId> recordFill(Cellar& cellar, const NewFill& fill)
     SPILE_TRY(fields.setVolume(Field::VolumeMl, fill.volume));
     SPILE_TRY(fields.setScaled(Field::AbvE2, fill.alcoholByVolume, 1e4));
     SPILE_TRY(fields.setScaled(Field::SgE4, fill.specificGravity, 1e4));
-    return recordOne(cellar,
-                     newEntry("fill", fill.barrel, std::move(fields), fill.circumstance.at));
+    return newEntry("fill", fill.barrel, std::move(fields), fill.circumstance.at);
+}
+
+Result<EntryId> recordFill(Cellar& cellar, const NewFill& fill)
+{
+    return recordOne(cellar, fillEntry(cellar, fill));
 }
 
 Result<EntryId> recordEmpty(Cellar& cellar, const NewEmpty& emptying)
@@ -47,30 +41,40 @@ Result<EntryId> recordEmpty(Cellar& cellar, const NewEmpty& emptying)
         cellar, newEntry("empty", emptying.barrel, std::move(fields), emptying.circumstance.at));
 }
 
-Result<EntryId> recordGauge(Cellar& cellar, const NewGauge& gauge)
+Result<ledger::NewEntry> gaugeEntry(Cellar& cellar, const NewGauge& gauge)
 {
     SPILE_TRY(needFilled(cellar, gauge.barrel));
     SPILE_TRY(needPerson(cellar, gauge.circumstance));
     FieldSet fields(gauge.circumstance);
     SPILE_TRY(fields.setVolume(Field::VolumeMl, gauge.volume));
     fields.setText(Field::GaugeMethod, gauge.method);
-    SPILE_TRY(fields.setScaled(Field::DipMm, mapped<Length>(gauge.dip, inMillimetres), 1));
-    SPILE_TRY(fields.setScaled(Field::MassG, mapped<Mass>(gauge.mass, inGrams), 1));
-    SPILE_TRY(
-        fields.setScaled(Field::TempMc, mapped<Temperature>(gauge.temperature, inCelsius), 1e3));
-    return recordOne(cellar,
-                     newEntry("gauge", gauge.barrel, std::move(fields), gauge.circumstance.at));
+    SPILE_TRY(fields.setLength(Field::DipMm, gauge.dip));
+    SPILE_TRY(fields.setMass(Field::MassG, gauge.mass));
+    SPILE_TRY(fields.setTemperature(Field::TempMc, gauge.temperature));
+    if (gauge.bound != Bound::None) {
+        fields.set(Field::Bound, static_cast<std::int64_t>(gauge.bound));
+    }
+    return newEntry("gauge", gauge.barrel, std::move(fields), gauge.circumstance.at);
 }
 
-Result<EntryId> recordCheck(Cellar& cellar, const NewCheck& check)
+Result<EntryId> recordGauge(Cellar& cellar, const NewGauge& gauge)
+{
+    return recordOne(cellar, gaugeEntry(cellar, gauge));
+}
+
+Result<ledger::NewEntry> checkEntry(Cellar& cellar, const NewCheck& check)
 {
     SPILE_TRY(needSubject(cellar, "barrel", check.barrel));
     SPILE_TRY(needPerson(cellar, check.circumstance));
     FieldSet fields(check.circumstance);
     fields.setText(Field::Finding, check.finding);
     fields.set(Field::Sound, check.sound);
-    return recordOne(cellar,
-                     newEntry("check", check.barrel, std::move(fields), check.circumstance.at));
+    return newEntry("check", check.barrel, std::move(fields), check.circumstance.at);
+}
+
+Result<EntryId> recordCheck(Cellar& cellar, const NewCheck& check)
+{
+    return recordOne(cellar, checkEntry(cellar, check));
 }
 
 Result<EntryId> recordMove(Cellar& cellar, const SubjectId& barrel, const SubjectId& place,

@@ -5,7 +5,8 @@
 
 #include <string>
 
-/// Acts on the barrel and what it holds as a whole.
+/// Acts on the barrel and what it holds as a whole. For some there is also the making of the entry
+/// alone, with all its checks, for acts that record several.
 namespace spile::cellar {
 
 struct NewFill {
@@ -17,6 +18,7 @@ struct NewFill {
     Circumstance circumstance = {};
 };
 /// Errors    besides those of every act: Conflict if the barrel holds beer already.
+[[nodiscard]] Result<ledger::NewEntry> fillEntry(Cellar& cellar, const NewFill& fill);
 [[nodiscard]] Result<EntryId> recordFill(Cellar& cellar, const NewFill& fill);
 
 struct NewEmpty {
@@ -27,6 +29,9 @@ struct NewEmpty {
 };
 [[nodiscard]] Result<EntryId> recordEmpty(Cellar& cellar, const NewEmpty& emptying);
 
+/// What a gauge says when it is not the volume itself: a nail hole that runs or does not.
+enum class Bound : std::int64_t { AtMost = -1, None = 0, AtLeast = 1 };
+
 struct NewGauge {
     SubjectId barrel;
     Volume volume;
@@ -35,7 +40,9 @@ struct NewGauge {
     std::optional<Mass> mass = {};
     std::optional<Temperature> temperature = {};
     Circumstance circumstance = {};
+    Bound bound = Bound::None;
 };
+[[nodiscard]] Result<ledger::NewEntry> gaugeEntry(Cellar& cellar, const NewGauge& gauge);
 [[nodiscard]] Result<EntryId> recordGauge(Cellar& cellar, const NewGauge& gauge);
 
 struct NewCheck {
@@ -44,6 +51,7 @@ struct NewCheck {
     bool sound = true;
     Circumstance circumstance = {};
 };
+[[nodiscard]] Result<ledger::NewEntry> checkEntry(Cellar& cellar, const NewCheck& check);
 [[nodiscard]] Result<EntryId> recordCheck(Cellar& cellar, const NewCheck& check);
 
 [[nodiscard]] Result<EntryId> recordMove(Cellar& cellar, const SubjectId& barrel,

@@ -88,9 +88,11 @@ Result<ledger::NewEntry> readingEntry(const NewReading& reading)
     SPILE_TRY(fields.setScaled(Field::SgE4, reading.specificGravity, 1e4));
     SPILE_TRY(fields.setScaled(Field::PhE2, reading.ph, 1e2));
     SPILE_TRY(fields.setScaled(Field::AbvE2, reading.alcoholByVolume, 1e4));
-    SPILE_TRY(fields.setScaled(
-        Field::TempMc,
-        reading.temperature ? std::optional(inCelsius(*reading.temperature)) : std::nullopt, 1e3));
+    SPILE_TRY(fields.setTemperature(Field::TempMc, reading.temperature));
+    if (reading.specificGravity) {
+        SPILE_TRY(fields.setTemperature(Field::SgRefMc, reading.hydrometerReference));
+        SPILE_TRY(fields.setTemperature(Field::SgTempMc, reading.sampleTemperature));
+    }
     return newEntry("reading", reading.barrel, std::move(fields), reading.circumstance.at);
 }
 

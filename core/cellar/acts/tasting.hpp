@@ -32,11 +32,14 @@ struct NewTaste {
 
 struct NewReading {
     SubjectId barrel;
-    std::optional<double> specificGravity = {};  // 20 °C over 20 °C
+    std::optional<double> specificGravity = {};  // as read
     std::optional<double> ph = {};
-    std::optional<Temperature> temperature = {};
-    std::optional<double> alcoholByVolume = {};  // as a fraction
+    std::optional<Temperature> temperature = {};  // of the beer
+    std::optional<double> alcoholByVolume = {};   // as a fraction
     Circumstance circumstance = {};
+    /// What the hydrometer is made for, and how warm the sample was in it; none: the gravity is
+    /// 20 °C over 20 °C already.
+    std::optional<Temperature> hydrometerReference = {}, sampleTemperature = {};
 };
 /// Whether anything was measured.
 [[nodiscard]] bool isMeasured(const NewReading& reading);
