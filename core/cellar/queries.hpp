@@ -2,7 +2,9 @@
 
 #include "core/base/ids.hpp"
 #include "core/base/time.hpp"
+#include "core/cellar/acts/filling.hpp"
 #include "core/cellar/acts/registering.hpp"
+#include "core/cellar/acts/tending.hpp"
 #include "core/ledger/database.hpp"
 #include "core/ledger/entry.hpp"
 #include "core/units/units.hpp"
@@ -26,6 +28,7 @@ struct BarrelRow {
     std::string spirit;
     std::string beer;   // of the batch it holds; empty if none or unknown
     std::string place;  // "Cellar / Rack 2"
+    std::optional<SubjectId> placeId;
     bool filled = false;
     std::optional<Volume> size;
     std::optional<Volume> volume;  // held now, as far as is known
@@ -83,10 +86,24 @@ struct FillRow : FactRow {
     std::string beer;
     std::optional<Volume> volume;
     DatePrecision precision = DatePrecision::Day;
+    std::optional<double> alcoholByVolume, specificGravity;
 };
 struct GaugeRow : FactRow {
     Volume volume;
     std::string method;
+    Bound bound = Bound::None;
+};
+struct TopUpRow : FactRow {
+    std::string what;  // the beer's name, or in words
+    Volume volume;
+    std::optional<double> alcoholByVolume;
+};
+/// What was put in that is not beer.
+struct DoseRow : FactRow {
+    std::string substance;
+    std::optional<Volume> volume, drained;
+    std::optional<Mass> mass;
+    std::optional<double> alcoholByVolume;
 };
 struct DrawRow : FactRow {
     Volume volume;
@@ -106,11 +123,14 @@ struct PhotoRow : FactRow {
 struct ReadingRow : FactRow {
     std::optional<double> specificGravity, ph, alcoholByVolume;
     std::optional<Temperature> temperature;
+    std::optional<Temperature> hydrometerReference, sampleTemperature;  // see NewReading
 };
-/// A check, a move, a verdict or an emptying.
+/// A check, a repair, a move, a verdict, an emptying, or a step of a work sheet that was skipped or
+/// ended early.
 struct OtherRow : FactRow {
     std::string kind;
-    std::string text;  // the finding, the place's name, the verdict, the next use
+    std::string text;  // the finding, the place's name, ...; of a step its sheet, outcome, reason
+                       // or name, a line each
 };
 
 /// All that happened to a barrel, each list the oldest first.
@@ -118,6 +138,8 @@ struct BarrelHistory {
     std::vector<FillRow> fills;
     std::vector<GaugeRow> gauges;
     std::vector<DrawRow> draws;
+    std::vector<TopUpRow> topUps;
+    std::vector<DoseRow> doses;
     std::vector<TasteRow> tastings;
     std::vector<ReadingRow> readings;
     std::vector<PhotoRow> photos;
@@ -127,6 +149,20 @@ struct BarrelHistory {
 /// The latest reading of a barrel, of whichever fill; none if it was never measured.
 [[nodiscard]] Result<std::optional<ReadingRow>> lastReading(ledger::Database& database,
                                                             const SubjectId& barrel);
+
+/// What is known of a barrel's measures; all empty for a barrel that the records do not have.
+[[nodiscard]] Result<BarrelMeasures> measuresOf(ledger::Database& database,
+                                                const SubjectId& barrel);
+
+/// The air of a place, from that time on.
+struct ClimateRow {
+    Instant at;
+    Temperature temperature = celsius(0);
+    double relativeHumidity = 0;
+};
+/// All that was recorded of a place, the oldest first.
+[[nodiscard]] Result<std::vector<ClimateRow>> climatesOf(ledger::Database& database,
+                                                         const SubjectId& place);
 
 /// Something with a name: a person, place, target, batch or device.
 struct NamedRow {

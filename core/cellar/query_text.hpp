@@ -38,10 +38,10 @@ inline constexpr std::string_view placeById =
 
 inline constexpr std::string_view fills = "SELECT " SPILE_FACT_COLUMNS ", " SPILE_NAME(
     "state_batch",
-    "f.batch") ", f.volume_ml, f.date_precision FROM state_fill AS f " SPILE_OF_BARREL;
+    "f.batch") ", f.volume_ml, f.date_precision, f.abv_e2, f.sg_e4 FROM state_fill AS f " SPILE_OF_BARREL;
 inline constexpr std::string_view gauges =
     "SELECT " SPILE_FACT_COLUMNS
-    ", f.volume_ml, f.gauge_method FROM state_gauge AS f " SPILE_OF_BARREL;
+    ", f.volume_ml, f.gauge_method, f.bound FROM state_gauge AS f " SPILE_OF_BARREL;
 inline constexpr std::string_view draws =
     "SELECT " SPILE_FACT_COLUMNS
     ", f.volume_ml, f.draw_method FROM state_draw AS f " SPILE_OF_BARREL;
@@ -49,12 +49,14 @@ inline constexpr std::string_view tastings =
     "SELECT " SPILE_FACT_COLUMNS ", f.liking FROM state_taste AS f " SPILE_OF_BARREL;
 inline constexpr std::string_view readings =
     "SELECT " SPILE_FACT_COLUMNS
-    ", f.sg_e4, f.ph_e2, f.abv_e2, f.temp_mc FROM state_reading AS f " SPILE_OF_BARREL;
+    ", f.sg_e4, f.ph_e2, f.abv_e2, f.temp_mc, f.sg_ref_mc, f.sg_temp_mc FROM state_reading AS "
+    "f " SPILE_OF_BARREL;
 inline constexpr std::string_view photos =
     "SELECT " SPILE_FACT_COLUMNS ", f.purpose FROM state_photo AS f " SPILE_OF_BARREL;
 inline constexpr std::string_view lastReading =
     "SELECT " SPILE_FACT_COLUMNS
-    ", f.sg_e4, f.ph_e2, f.abv_e2, f.temp_mc FROM state_reading AS f WHERE f.subject = ? AND "
+    ", f.sg_e4, f.ph_e2, f.abv_e2, f.temp_mc, f.sg_ref_mc, f.sg_temp_mc FROM state_reading AS f "
+    "WHERE f.subject = ? AND "
     "f.voided = 0 ORDER BY f.when_ms DESC, f.device DESC, f.seq DESC LIMIT 1";
 inline constexpr std::string_view checks =
     "SELECT " SPILE_FACT_COLUMNS ", f.finding FROM state_check AS f " SPILE_OF_BARREL;
@@ -64,6 +66,27 @@ inline constexpr std::string_view verdictsGiven =
     "SELECT " SPILE_FACT_COLUMNS ", f.verdict FROM state_verdict AS f " SPILE_OF_BARREL;
 inline constexpr std::string_view emptyings =
     "SELECT " SPILE_FACT_COLUMNS ", f.next_use FROM state_empty AS f " SPILE_OF_BARREL;
+inline constexpr std::string_view topUps = "SELECT " SPILE_FACT_COLUMNS ", " SPILE_NAME(
+    "state_batch",
+    "f.batch") ", f.volume_ml, f.abv_e2, f.substance FROM state_top_up AS f " SPILE_OF_BARREL;
+inline constexpr std::string_view doses = "SELECT " SPILE_FACT_COLUMNS
+                                          ", f.substance, f.volume_ml, f.drained_ml, f.mass_g, "
+                                          "f.abv_e2 FROM state_dose AS f " SPILE_OF_BARREL;
+inline constexpr std::string_view repairs =
+    "SELECT " SPILE_FACT_COLUMNS ", f.repair FROM state_repair AS f " SPILE_OF_BARREL;
+// Of the steps of work sheets only those that did not go by the sheet.
+inline constexpr std::string_view unusualSteps =
+    "SELECT " SPILE_FACT_COLUMNS
+    ", f.sheet || char(10) || f.outcome || char(10) || coalesce(f.reason, f.step) FROM "
+    "state_sheet_step AS f "
+    "WHERE f.subject = ? AND f.voided = 0 AND f.outcome <> 'done' "
+    "ORDER BY f.when_ms, f.device, f.seq";
+inline constexpr std::string_view measuresOfBarrel =
+    "SELECT tare_g, full_ml, length_mm, bilge_mm, head_mm, stave_mm FROM state_barrel "
+    "WHERE subject = ? AND voided = 0 ORDER BY when_ms, device, seq LIMIT 1";
+inline constexpr std::string_view climates =
+    "SELECT at_ms, temp_mc, humidity_e1 FROM state_climate WHERE subject = ? AND voided = 0 "
+    "ORDER BY when_ms, device, seq";
 inline constexpr std::string_view scoresOf =
     "SELECT attribute, score FROM state_taste_scores WHERE entry = ?";
 inline constexpr std::string_view faultsOf =
@@ -148,12 +171,13 @@ inline constexpr std::string_view ownCountAfter =
 #undef SPILE_OWN_CHAIN
 
 inline constexpr std::array all = {
-    barrelsInOrder, barrelsByDue, barrelByCode,   barrelById,      placeById,       fills,
-    gauges,         draws,        tastings,       readings,        lastReading,     photos,
-    checks,         moves,        verdictsGiven,  emptyings,       scoresOf,        faultsOf,
-    attachedTo,     namedPeople,  namedPlaces,    namedTargets,    namedBatches,    namedDevices,
-    nameOfPerson,   nameOfBatch,  targetOfBarrel, windowsOfTarget, scoredSinceFill, ownActs,
-    lastHandedOut,  coveredSeq,   ownKindsAfter,  ownPhotosAfter,  lastTakenIn,     heldByPeer,
+    barrelsInOrder, barrelsByDue, barrelByCode,   barrelById,      placeById,        fills,
+    gauges,         draws,        tastings,       readings,        lastReading,      photos,
+    topUps,         doses,        repairs,        unusualSteps,    measuresOfBarrel, climates,
+    checks,         moves,        verdictsGiven,  emptyings,       scoresOf,         faultsOf,
+    attachedTo,     namedPeople,  namedPlaces,    namedTargets,    namedBatches,     namedDevices,
+    nameOfPerson,   nameOfBatch,  targetOfBarrel, windowsOfTarget, scoredSinceFill,  ownActs,
+    lastHandedOut,  coveredSeq,   ownKindsAfter,  ownPhotosAfter,  lastTakenIn,      heldByPeer,
     ownCountAfter};
 
 }  // namespace spile::cellar::query_text

@@ -142,7 +142,8 @@ CREATE TABLE IF NOT EXISTS work(
     timer_end_ms INTEGER,
     timer_boot_ms INTEGER,
     timer_boot BLOB,
-    timer_planned_ms INTEGER
+    timer_planned_ms INTEGER,
+    timer_left_ms INTEGER
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE IF NOT EXISTS work_value(

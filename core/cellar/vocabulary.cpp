@@ -25,6 +25,9 @@ constexpr Word soundFinding = "dry";
 constexpr std::array<Word, 7> findingWords = {soundFinding,   "weeping stave", "weeping head",
                                               "leaking bung", "loose hoop",    "mould outside",
                                               "off smell"};
+constexpr std::array<Word, 6> repairWords = {"hoop driven",  "peg driven",        "waxed",
+                                             "bung changed", "nail hole plugged", "nothing yet"};
+constexpr std::array<Word, 3> bungWords = {"airlock", "one-way bung", "solid bung"};
 constexpr std::array<Word, 6> verdictWords = {"hold", "ready", "top up",
                                               "move", "blend", "destroy"};
 constexpr std::array<Word, 5> nextUseWords = {"refill at once", "re-wet and store", "sour beer",
@@ -65,6 +68,8 @@ Words drawMethods() { return drawWords; }
 Words gaugeMethods() { return gaugeWords; }
 Words checkFindings() { return findingWords; }
 bool isSound(std::string_view finding) { return finding == soundFinding; }
+Words repairs() { return repairWords; }
+Words bungs() { return bungWords; }
 Words verdicts() { return verdictWords; }
 Words nextUses() { return nextUseWords; }
 Words usualSpirits() { return spiritWords; }

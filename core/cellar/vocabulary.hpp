@@ -25,8 +25,11 @@ using Words = std::span<const std::string_view>;
 [[nodiscard]] Words checkFindings();
 /// Whether a barrel with this finding is sound; a finding that is not in the list is not.
 [[nodiscard]] bool isSound(std::string_view finding);
+[[nodiscard]] Words repairs();
 [[nodiscard]] Words verdicts();
 [[nodiscard]] Words nextUses();
+/// What closes a barrel.
+[[nodiscard]] Words bungs();
 [[nodiscard]] Words usualSpirits();
 [[nodiscard]] Words usualWoods();
 

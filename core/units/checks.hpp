@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/result.hpp"
+#include "core/units/units.hpp"
 
 #include <cmath>
 #include <string_view>
@@ -32,6 +33,17 @@ namespace spile::inline units {
 {
     if (!std::isfinite(value) || value < least || value > most) {
         return failBetween(name, value, least, most);
+    }
+    return {};
+}
+
+/// The same for a temperature, with limits in degrees Celsius, so that their last digit is not lost
+/// in kelvins.
+[[nodiscard]] inline Result<void> needCelsiusBetween(std::string_view name, Temperature t,
+                                                     double least, double most)
+{
+    if (!(t >= celsius(least) && t <= celsius(most))) {
+        return failBetween(name, inCelsius(t), least, most);
     }
     return {};
 }

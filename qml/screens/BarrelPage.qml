@@ -35,6 +35,7 @@ Page {
             width: Math.min(parent.width * 0.4, Theme.mm(30))
             height: width
             level: page.viewModel.level
+            outlookLevel: page.viewModel.outlookLevel
             liquid: Theme.colours.beer
             description: qsTr("%1, level: %2").arg(page.viewModel.name).arg(page.viewModel.levelText)
         }
@@ -44,6 +45,7 @@ Page {
 
             Fact { width: parent.width; label: qsTr("Holds"); value: page.viewModel.contents }
             Fact { width: parent.width; label: qsTr("Level"); value: page.viewModel.levelText }
+            Fact { width: parent.width; visible: value.length > 0; label: qsTr("Outlook"); value: page.viewModel.outlookText }
             Fact { width: parent.width; label: qsTr("Next"); value: page.viewModel.reason }
         }
     }
@@ -52,10 +54,25 @@ Page {
     Fact { width: parent.width; visible: value.length > 0; label: qsTr("Place"); value: page.viewModel.place }
     Fact { width: parent.width; visible: value.length > 0; label: qsTr("Size"); value: page.viewModel.sizeText }
     Banner {
+        objectName: "loss"
+        width: parent.width
+        visible: page.viewModel.lossText.length > 0
+        kind: Banner.Caution
+        text: page.viewModel.lossText
+    }
+    Banner {
         width: parent.width
         visible: page.viewModel.scoresHidden
         kind: Banner.Note
         text: page.viewModel.openSheetText
+    }
+    Pad {
+        objectName: "work"
+        width: parent.width
+        act: page.app.sheets.openText.length > 0
+        text: page.app.sheets.openText.length > 0 ? page.app.sheets.openText : qsTr("Work sheets")
+        hint: page.app.sheets.openText.length > 0 ? "" : qsTr("One step at a time, with this barrel's numbers")
+        onFired: page.app.sheets.openText.length > 0 ? page.app.goOnWithWork() : page.app.openSheetsOfBarrel()
     }
     SectionTitle {
         width: parent.width
@@ -81,6 +98,8 @@ Page {
             text: page.viewModel.filled ? qsTr("Empty") : qsTr("Fill")
             onFired: page.app.openRecord(page.viewModel.filled ? RecordViewModel.Empty : RecordViewModel.Fill)
         }
+        Pad { objectName: "climate"; width: pads.share; text: qsTr("Air"); name: qsTr("The air of the place"); onFired: page.app.openClimate() }
+        Pad { objectName: "calculate"; width: pads.share; text: qsTr("Calculate"); onFired: page.app.openCalculators() }
     }
     SectionTitle {
         width: parent.width

@@ -100,6 +100,13 @@ FocusScope {
         current: shell.navigator.root
         onChosen: index => shell.navigator.go(index)
     }
+    PartLoader {
+        objectName: "call"
+        anchors.fill: parent
+        app: shell.app
+        shown: shell.ready && shell.app.openWork.call.length > 0
+        file: "CallBar.qml"
+    }
 
     function padsFor(wet: bool, height: real, desk: bool): int {
         return wet ? Theme.Wet : desk ? Theme.Desk : height < Theme.lowWindow ? Theme.Low : Theme.Usual

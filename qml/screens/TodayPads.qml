@@ -8,15 +8,16 @@ Column {
     id: pads
 
     required property AppViewModel app
+    readonly property int open: pads.app.openSheets.count + pads.app.openWork.count
 
     spacing: Theme.gap
 
     Pad {
         objectName: "openSheets"
         width: parent.width
-        visible: pads.app.openSheets.count > 0
+        visible: pads.open > 0
         act: true
-        text: qsTr("%n open sheet(s)", "", pads.app.openSheets.count)
+        text: qsTr("%n open sheet(s)", "", pads.open)
         hint: qsTr("Go on where you were")
         onFired: pads.app.navigator.open(Navigator.WasHere)
     }

@@ -22,6 +22,37 @@ Page {
     }
 
     Repeater {
+        model: page.app.openWork.work
+
+        Column {
+            id: work
+
+            required property int index
+            required property string barrel
+            required property string sheet
+            required property string where
+            required property string when
+
+            width: parent.width
+            spacing: Theme.gap
+
+            Fact {
+                width: parent.width
+                label: work.barrel
+                value: qsTr("%1, %2").arg(work.sheet).arg(work.where)
+                note: work.when
+            }
+            Pad {
+                objectName: "goOnWork" + work.index
+                width: parent.width
+                height: Math.max(implicitHeight, Theme.main)
+                act: work.index === 0
+                text: qsTr("Go on with %1").arg(work.barrel)
+                onFired: page.app.openWork.goOn(work.index)
+            }
+        }
+    }
+    Repeater {
         model: page.viewModel.sheets
 
         Column {
@@ -46,7 +77,7 @@ Page {
                 objectName: "goOn" + sheet.index
                 width: parent.width
                 height: Math.max(implicitHeight, Theme.main)
-                act: sheet.index === 0
+                act: sheet.index === 0 && page.app.openWork.count === 0
                 text: qsTr("Go on with %1").arg(sheet.barrel)
                 onFired: page.viewModel.goOn(sheet.index)
             }

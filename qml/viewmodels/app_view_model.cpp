@@ -29,9 +29,14 @@ AppViewModel::AppViewModel(const Outside& outside, FilePlaces& places, Start sta
       openSheets_(context_),
       dayFile_(context_, places),
       takeIn_(context_, places),
-      joining_(context_)
+      joining_(context_),
+      openWork_(context_, workSheets_),
+      sheets_(context_, barrel_, openWork_, workSheets_),
+      work_(context_, people_, workSheets_),
+      climate_(context_, people_)
 {
     connectPages();
+    connectWork();
 }
 
 AppViewModel::~AppViewModel() = default;
@@ -42,6 +47,9 @@ void AppViewModel::connectPages()
     connect(&people_, &PeopleViewModel::chosen, this, [this] {
         if (navigator_.page() == Navigator::People) {
             navigator_.back();
+        }
+        if (const std::string sheet = std::exchange(wantedSheet_, {}); !sheet.empty()) {
+            beginWork(sheet);
         }
     });
     connect(&drawing_, &DrawingViewModel::drawn, this, [this] { tasting_.begin(barrel_.row()); });
@@ -57,6 +65,7 @@ void AppViewModel::connectPages()
             [this](const QString& barrel, const QString& taste) {
                 comparing_.show(idOf<SubjectId>(barrel), idOf<EntryId>(taste));
                 barrel_.refresh();
+                work_.tasted(idOf<SubjectId>(barrel));
                 navigator_.replace(Navigator::Compare);
                 notice_.tell(tr("The sheet is closed: kept."));
             });
@@ -72,11 +81,39 @@ void AppViewModel::connectPages()
     connect(&takeIn_, &TakeInViewModel::joinWanted, this, &AppViewModel::join);
 }
 
+// Work sheets: which page follows which.
+void AppViewModel::connectWork()
+{
+    connect(&sheets_, &SheetsViewModel::chosen, this, &AppViewModel::beginWork);
+    connect(&work_, &WorkViewModel::opened, this, [this] {
+        barrel_.show(work_.barrel());
+        if (navigator_.page() == Navigator::WasHere || navigator_.page() == Navigator::Sheets) {
+            navigator_.replace(Navigator::Steps);
+        } else {
+            navigator_.open(Navigator::Steps);
+        }
+    });
+    connect(&work_, &WorkViewModel::tastingWanted, this, [this] { tasting_.begin(barrel_.row()); });
+    connect(&work_, &WorkViewModel::ended, this, [this](bool done) {
+        barrel_.refresh();
+        // Where the sheet ends with a tasting, its comparison is shown, and the way back is clear.
+        navigator_.remove(Navigator::Steps);
+        if (done) {
+            notice_.tell(tr("The work sheet is done: all of it is kept."));
+        }
+    });
+    connect(&openWork_, &OpenWorkViewModel::chosen, &work_, &WorkViewModel::resume);
+    connect(&openWork_, &OpenWorkViewModel::read, this, &AppViewModel::askAboutOpen);
+    connect(&openSheets_, &OpenSheetsViewModel::read, this, &AppViewModel::askAboutOpen);
+    connect(&climate_, &ClimateViewModel::recorded, this, [this] { navigator_.back(); });
+}
+
 void AppViewModel::pageChanged()
 {
     notice_.clear();
     barrel_.setTasting(navigator_.pages().contains(Navigator::Draw) ||
-                       navigator_.pages().contains(Navigator::Taste));
+                       navigator_.pages().contains(Navigator::Taste) ||
+                       (navigator_.pages().contains(Navigator::Steps) && work_.leadsToTasting()));
     switch (navigator_.page()) {
         case Navigator::Due:
             due_.refresh();
@@ -87,6 +124,7 @@ void AppViewModel::pageChanged()
         case Navigator::Today:
             today_.refresh();
             openSheets_.refresh();
+            openWork_.refresh();
             dayFile_.refresh();
             break;
         case Navigator::DayFile:
@@ -153,7 +191,7 @@ void AppViewModel::start()
     setStage(Opening);
     openWith([folder = start_.cellarFolder,
               outside = context_.outside] { return cellar::Cellar::open(folder, outside); },
-             [this] { showOpenSheets(); });
+             [this] { showWhatIsOpen(); });
 }
 
 void AppViewModel::ready()
@@ -164,18 +202,25 @@ void AppViewModel::ready()
 }
 
 // After a start, what was not finished comes first.
-void AppViewModel::showOpenSheets()
+void AppViewModel::showWhatIsOpen()
 {
-    askedAboutSheets_ = false;
-    connect(&openSheets_, &OpenSheetsViewModel::read, this, [this] {
-        if (!std::exchange(askedAboutSheets_, true) && openSheets_.count() > 0) {
-            openSheets_.setInterruption(
-                tr("The app was ended while a sheet was open. All that "
-                   "was tapped is on it."));
-            navigator_.open(Navigator::WasHere);
-        }
-    });
+    openListsRead_ = 0;
     openSheets_.refresh();
+    openWork_.refresh();
+}
+
+void AppViewModel::askAboutOpen()
+{
+    constexpr int lists = 2;
+    if (openListsRead_ >= lists || ++openListsRead_ < lists) {
+        return;
+    }
+    if (openSheets_.count() > 0 || openWork_.count() > 0) {
+        openSheets_.setInterruption(
+            tr("The app was ended while a sheet was open. All that "
+               "was tapped is on it."));
+        navigator_.open(Navigator::WasHere);
+    }
 }
 
 void AppViewModel::beginWithBarrel()
@@ -231,8 +276,12 @@ void AppViewModel::doNext()
         tasting_.resume(*sheet);
     } else if (step == "taste") {
         draw();
+    } else if (openWork_.runFor(barrel_.row().barrel)) {
+        goOnWithWork();
     } else if (step == "fill") {
-        openRecord(RecordViewModel::Fill);
+        openSheetsOfBarrel();
+    } else if (!sheetForStep(step).empty()) {
+        beginWork(sheetForStep(step));
     } else if (step == "empty") {
         openRecord(RecordViewModel::Empty);
     } else {
@@ -275,6 +324,34 @@ void AppViewModel::openRecord(RecordViewModel::Kind kind)
     askWho();
 }
 
+void AppViewModel::openSheetsOfBarrel() { navigator_.open(Navigator::Sheets); }
+
+void AppViewModel::goOnWithWork()
+{
+    if (const auto run = openWork_.runFor(barrel_.row().barrel)) {
+        work_.resume(*run);
+    }
+}
+
+void AppViewModel::beginWork(const std::string& sheet)
+{
+    if (people_.who()) {
+        work_.begin(sheet, barrel_.row());
+    } else {
+        wantedSheet_ = sheet;
+        askWho();
+    }
+}
+
+void AppViewModel::openCalculators() { navigator_.open(Navigator::Calculate); }
+
+void AppViewModel::openClimate()
+{
+    climate_.begin(barrel_.row());
+    navigator_.open(Navigator::Climate);
+    askWho();
+}
+
 void AppViewModel::registerBarrel(const QString& labelCode)
 {
     registering_.begin(labelCode);
@@ -302,7 +379,8 @@ void AppViewModel::takeInFile(const QString& file)
 
 void AppViewModel::putAside()
 {
-    if (navigator_.pages().contains(Navigator::Taste)) {
+    if (navigator_.pages().contains(Navigator::Taste) ||
+        navigator_.pages().contains(Navigator::Steps)) {
         navigator_.go(navigator_.root());
     } else {
         navigator_.back();
@@ -341,9 +419,10 @@ void AppViewModel::applicationStateChanged(Qt::ApplicationState state)
         said = tr("The phone's clock was changed by %n minute(s). Every record keeps its order.",
                   "", static_cast<int>(std::abs(minutes.count())));
     }
-    if (navigator_.page() == Navigator::Taste) {
+    if (navigator_.page() == Navigator::Taste || navigator_.page() == Navigator::Steps) {
         openSheets_.setInterruption(said);
         openSheets_.refresh();
+        openWork_.refresh();
         navigator_.open(Navigator::WasHere);
     } else if (!said.isEmpty()) {
         notice_.tell(said);

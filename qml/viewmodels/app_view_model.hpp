@@ -2,6 +2,7 @@
 
 #include "qml/viewmodels/barrel_view_model.hpp"
 #include "qml/viewmodels/barrels_view_model.hpp"
+#include "qml/viewmodels/climate_view_model.hpp"
 #include "qml/viewmodels/comparing_view_model.hpp"
 #include "qml/viewmodels/context.hpp"
 #include "qml/viewmodels/day_file_view_model.hpp"
@@ -11,15 +12,18 @@
 #include "qml/viewmodels/navigator.hpp"
 #include "qml/viewmodels/notice.hpp"
 #include "qml/viewmodels/open_sheets_view_model.hpp"
+#include "qml/viewmodels/open_work_view_model.hpp"
 #include "qml/viewmodels/people_view_model.hpp"
 #include "qml/viewmodels/photo_view_model.hpp"
 #include "qml/viewmodels/record_view_model.hpp"
 #include "qml/viewmodels/registering_view_model.hpp"
 #include "qml/viewmodels/scan_view_model.hpp"
 #include "qml/viewmodels/settings.hpp"
+#include "qml/viewmodels/sheets_view_model.hpp"
 #include "qml/viewmodels/take_in_view_model.hpp"
 #include "qml/viewmodels/tasting_view_model.hpp"
 #include "qml/viewmodels/today_view_model.hpp"
+#include "qml/viewmodels/work_view_model.hpp"
 
 #include <QObject>
 #include <QtQml/qqmlregistration.h>
@@ -54,6 +58,10 @@ class AppViewModel : public QObject {
     Q_PROPERTY(spile::viewmodels::DayFileViewModel* dayFile READ dayFile CONSTANT FINAL)
     Q_PROPERTY(spile::viewmodels::TakeInViewModel* takeIn READ takeIn CONSTANT FINAL)
     Q_PROPERTY(spile::viewmodels::JoiningViewModel* joining READ joining CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::SheetsViewModel* sheets READ sheets CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::WorkViewModel* work READ work CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::OpenWorkViewModel* openWork READ openWork CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::ClimateViewModel* climate READ climate CONSTANT FINAL)
 
     /// The pages of the handbook, in Markdown.
     Q_PROPERTY(QList<QString> handbook READ handbook CONSTANT FINAL)
@@ -90,6 +98,12 @@ public:
     Q_INVOKABLE void photograph();
     Q_INVOKABLE void photographForSheet();
     Q_INVOKABLE void openRecord(spile::viewmodels::RecordViewModel::Kind kind);
+    /// The work sheets for the barrel that is shown, or the one that is open for it.
+    Q_INVOKABLE void openSheetsOfBarrel();
+    /// Go on with the work that is open for the barrel that is shown.
+    Q_INVOKABLE void goOnWithWork();
+    Q_INVOKABLE void openClimate();
+    Q_INVOKABLE void openCalculators();
     Q_INVOKABLE void registerBarrel(const QString& labelCode = {});
     /// Go to the barrel that has just been registered.
     Q_INVOKABLE void openRegistered();
@@ -130,6 +144,10 @@ public:
     [[nodiscard]] DayFileViewModel* dayFile() { return &dayFile_; }
     [[nodiscard]] TakeInViewModel* takeIn() { return &takeIn_; }
     [[nodiscard]] JoiningViewModel* joining() { return &joining_; }
+    [[nodiscard]] SheetsViewModel* sheets() { return &sheets_; }
+    [[nodiscard]] WorkViewModel* work() { return &work_; }
+    [[nodiscard]] OpenWorkViewModel* openWork() { return &openWork_; }
+    [[nodiscard]] ClimateViewModel* climate() { return &climate_; }
     [[nodiscard]] Workers& workers() { return workers_; }
 
 signals:
@@ -137,12 +155,15 @@ signals:
 
 private:
     void connectPages();
+    void connectWork();
+    void beginWork(const std::string& sheet);
     void pageChanged();
     void ready();
     void setStage(Stage stage, const QString& problem = {});
     void openWith(std::function<Workers::Opened()> opener, std::function<void()> then);
     void join(const QString& file);
-    void showOpenSheets();
+    void showWhatIsOpen();
+    void askAboutOpen();
     void askWho();
 
     Start start_;
@@ -169,11 +190,17 @@ private:
     DayFileViewModel dayFile_;
     TakeInViewModel takeIn_;
     JoiningViewModel joining_;
+    WorkSheets workSheets_;
+    OpenWorkViewModel openWork_;
+    SheetsViewModel sheets_;
+    WorkViewModel work_;
+    ClimateViewModel climate_;
+    std::string wantedSheet_;  // once it is known who works
     Stage stage_ = Opening;
     QString problem_;
     QString newCellarName_;
     bool makingCellar_ = false;
-    bool askedAboutSheets_ = false;
+    int openListsRead_ = 0;  // after a start; what is open is asked about when both are
 };
 
 }  // namespace spile::viewmodels

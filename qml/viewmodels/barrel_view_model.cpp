@@ -1,8 +1,9 @@
 #include "qml/viewmodels/barrel_view_model.hpp"
 
 #include "core/cellar/standing.hpp"
+#include "core/plan/barrel_shape.hpp"
+#include "core/plan/watching.hpp"
 #include "core/scan/barrel_code.hpp"
-#include "core/vessel/cylinder.hpp"
 #include "qml/viewmodels/barrel_rows.hpp"
 #include "qml/viewmodels/error_text.hpp"
 #include "qml/viewmodels/notice.hpp"
@@ -25,6 +26,8 @@ void BarrelViewModel::show(const SubjectId& barrel)
         row_ = {};
         openSheets_.clear();
         history_.replace({});
+        shape_.reset();
+        outlook_ = {};
         loaded_ = false;
         emit changed();
     }
@@ -85,6 +88,72 @@ void BarrelViewModel::refresh()
             loaded_ = true;
             emit changed();
         });
+    refreshOutlook();
+}
+
+// By the reader: a course of two years takes a few milliseconds on a phone.
+void BarrelViewModel::refreshOutlook()
+{
+    struct Found {
+        std::optional<plan::Watch> watch;
+        std::optional<vessel::Barrel> shape;
+        std::optional<Volume> held;
+    };
+    context_.workers.look(
+        this,
+        [barrel = barrel_,
+         now = context_.formats.now()](ledger::Database& database) -> Result<Found> {
+            SPILE_ASSIGN(facts, plan::readFacts(database, barrel, now));
+            Found found;
+            if (auto shape = plan::shapeOf(facts.measures, facts.barrel.size)) {
+                found.shape = *shape;
+            }
+            if (facts.barrel.filled) {
+                if (auto watch = plan::watchOf(facts)) {
+                    found.watch = *watch;
+                }
+            }
+            found.held = facts.barrel.volume;
+            return found;
+        },
+        [this, barrel = barrel_](Result<Found> found) {
+            if (barrel != barrel_ || !found) {
+                return;  // a barrel that is not known yet; the page says so by itself
+            }
+            shape_ = found->shape;
+            outlook_ = {};
+            if (found->watch) {
+                takeWatch(*found->watch);
+            }
+            emit changed();
+        });
+}
+
+void BarrelViewModel::takeWatch(const plan::Watch& watch)
+{
+    outlook_.text = tr("%1 (%2 to %3)", "a volume with its range")
+                        .arg(context_.formats.volume(watch.volume.median),
+                             context_.formats.volume(watch.volume.low),
+                             context_.formats.volume(watch.volume.high));
+    outlook_.level = levelOf(watch.volume.median);
+    if (watch.last && watch.last->sign == wood::LossSign::Leak) {
+        outlook_.loss =
+            word("It may leak. Measured again? Was it filled full? Drips on the floor?");
+    } else if (watch.last && watch.last->sign == wood::LossSign::Watch) {
+        outlook_.loss = word("It loses more than foreseen: gauge again in two weeks.");
+    }
+}
+
+// How high that volume stands on the head, as a share of its height.
+qreal BarrelViewModel::levelOf(Volume held) const
+{
+    if (!shape_) {
+        return -1.0;
+    }
+    const auto full = vessel::fullVolume(*shape_);
+    const auto level =
+        full ? vessel::headLevel(*shape_, std::clamp(held, Volume(), *full)) : Result<double>(-1.0);
+    return level ? *level : -1.0;
 }
 
 QString BarrelViewModel::name() const { return nameOf(row_); }
@@ -137,11 +206,7 @@ qreal BarrelViewModel::level() const
     if (!row_.filled) {
         return row_.code.empty() ? -1.0 : 0.0;
     }
-    if (!row_.volume || !row_.size) {
-        return -1.0;
-    }
-    const auto level = vessel::cylinderLevel(std::clamp(*row_.volume / *row_.size, 0.0, 1.0));
-    return level ? *level : -1.0;
+    return row_.volume ? levelOf(*row_.volume) : -1.0;
 }
 
 QString BarrelViewModel::nextText() const

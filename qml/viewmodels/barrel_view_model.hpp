@@ -2,6 +2,8 @@
 
 #include "core/cellar/acts/sheet.hpp"
 #include "core/cellar/queries.hpp"
+#include "core/plan/watching.hpp"
+#include "core/vessel/barrel.hpp"
 #include "qml/viewmodels/context.hpp"
 #include "qml/viewmodels/history_rows.hpp"
 
@@ -30,6 +32,11 @@ class BarrelViewModel : public QObject {
     Q_PROPERTY(QString tastedText READ tastedText NOTIFY changed FINAL)
     /// Of the inner height, 0 to 1; -1: not known.
     Q_PROPERTY(qreal level READ level NOTIFY changed FINAL)
+    /// What it should hold now by its model, and that level; "" and -1 where that is not known.
+    Q_PROPERTY(QString outlookText READ outlookText NOTIFY changed FINAL)
+    Q_PROPERTY(qreal outlookLevel READ outlookLevel NOTIFY changed FINAL)
+    /// What its gauges say if that is not usual; empty if it is.
+    Q_PROPERTY(QString lossText READ lossText NOTIFY changed FINAL)
     Q_PROPERTY(QString nextText READ nextText NOTIFY changed FINAL)
     /// Whether what others and earlier sheets said must not be seen now.
     Q_PROPERTY(bool scoresHidden READ areScoresHidden NOTIFY changed FINAL)
@@ -59,6 +66,9 @@ public:
     [[nodiscard]] QString levelText() const;
     [[nodiscard]] QString tastedText() const;
     [[nodiscard]] qreal level() const;
+    [[nodiscard]] QString outlookText() const { return outlook_.text; }
+    [[nodiscard]] qreal outlookLevel() const { return outlook_.level; }
+    [[nodiscard]] QString lossText() const { return outlook_.loss; }
     [[nodiscard]] QString nextText() const;
     [[nodiscard]] bool areScoresHidden() const { return tasting_ || !openSheets_.empty(); }
     [[nodiscard]] QString openSheetText() const;
@@ -78,6 +88,17 @@ private:
     cellar::BarrelRow row_;
     std::vector<cellar::OpenSheet> openSheets_;  // on this barrel, on this device
     HistoryRows history_;
+    // The model's course, which is looked for apart so that the page need not wait for it.
+    struct Outlook {
+        QString text, loss;
+        qreal level = -1;
+    };
+    void refreshOutlook();
+    void takeWatch(const plan::Watch& watch);
+    [[nodiscard]] qreal levelOf(Volume held) const;
+
+    Outlook outlook_;
+    std::optional<vessel::Barrel> shape_;
     bool loaded_ = false;
     bool tasting_ = false;
 };

@@ -72,6 +72,57 @@ QString readingText(const cellar::ReadingRow& reading, const Formats& formats)
     return joined(parts);
 }
 
+QString doseText(const cellar::DoseRow& dose, const Formats& formats)
+{
+    QStringList parts{word(dose.substance)};
+    if (dose.volume) {
+        parts << formats.volume(*dose.volume);
+    }
+    if (dose.alcoholByVolume) {
+        parts << formats.strength(*dose.alcoholByVolume);
+    }
+    if (dose.drained) {
+        parts << HistoryRows::tr("drained %1").arg(formats.volume(*dose.drained));
+    }
+    return joined(parts);
+}
+
+QString topUpText(const cellar::TopUpRow& topUp, const Formats& formats)
+{
+    QStringList parts{formats.volume(topUp.volume)};
+    if (!topUp.what.empty()) {
+        parts << QString::fromStdString(topUp.what);
+    }
+    return joined(parts);
+}
+
+// What a gauge says: a volume, or a bound.
+QString gaugeText(const cellar::GaugeRow& gauge, const Formats& formats)
+{
+    const QString volume = formats.volume(gauge.volume);
+    switch (gauge.bound) {
+        case cellar::Bound::AtLeast:
+            return HistoryRows::tr("at least %1: the nail runs").arg(volume);
+        case cellar::Bound::AtMost:
+            return HistoryRows::tr("at most %1: the nail does not run").arg(volume);
+        case cellar::Bound::None:
+            break;
+    }
+    return HistoryRows::tr("%1 by %2", "182 L by dip").arg(volume, word(gauge.method));
+}
+
+// A step of a work sheet that did not go by the sheet: "Fill, skipped: no tool at hand".
+QString stepText(const std::string& text)
+{
+    const QStringList parts = QString::fromStdString(text).split(QLatin1Char('\n'));
+    if (parts.size() < 3) {
+        return QString::fromStdString(text);
+    }
+    return HistoryRows::tr("%1, %2: %3", "a sheet, an outcome, a reason")
+        .arg(word("sheet " + parts[0].toStdString()), word(parts[1].toStdString()),
+             word(parts[2].toStdString()));
+}
+
 }  // namespace
 
 QString scoresText(const cellar::TasteRow& taste, const Formats& formats)
@@ -103,16 +154,19 @@ std::vector<HistoryLine> linesOf(const cellar::BarrelHistory& history, const For
             formats.date(fill.at, fill.precision);
     }
     for (const auto& gauge : history.gauges) {
-        lines.add(gauge, HistoryRows::tr("Gauged"),
-                  withNote(HistoryRows::tr("%1 by %2", "182 L by dip")
-                               .arg(formats.volume(gauge.volume), word(gauge.method)),
-                           gauge));
+        lines.add(gauge, HistoryRows::tr("Gauged"), withNote(gaugeText(gauge, formats), gauge));
     }
     for (const auto& draw : history.draws) {
         lines.add(draw, HistoryRows::tr("Drawn"),
                   withNote(HistoryRows::tr("%1 at the %2", "200 mL at the sample hole")
                                .arg(formats.volume(draw.volume), word(draw.method)),
                            draw));
+    }
+    for (const auto& topUp : history.topUps) {
+        lines.add(topUp, HistoryRows::tr("Topped up"), withNote(topUpText(topUp, formats), topUp));
+    }
+    for (const auto& dose : history.doses) {
+        lines.add(dose, HistoryRows::tr("Put in"), withNote(doseText(dose, formats), dose));
     }
     for (const auto& taste : history.tastings) {
         lines.add(taste, HistoryRows::tr("Tasted"),
@@ -125,7 +179,10 @@ std::vector<HistoryLine> linesOf(const cellar::BarrelHistory& history, const For
     }
     for (const auto& fact : history.others) {
         lines.add(fact, capitalised(word("done " + fact.kind)),
-                  withNote(hidden ? QString() : word(fact.text), fact));
+                  withNote(hidden                      ? QString()
+                           : fact.kind == "sheet_step" ? stepText(fact.text)
+                                                       : word(fact.text),
+                           fact));
     }
     for (const auto& photo : history.photos) {
         HistoryLine& line = lines.add(

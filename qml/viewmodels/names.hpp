@@ -16,9 +16,4 @@ inline constexpr int namesMost = 100;
 [[nodiscard]] std::optional<SubjectId> subjectAt(const std::vector<cellar::NamedRow>& rows,
                                                  int index);
 
-/// Return the place of that name, made known if it is not yet: trying again makes no second one.
-[[nodiscard]] Result<SubjectId> placeNamed(cellar::Cellar& cellar, const std::string& name);
-/// The same for a batch of that beer.
-[[nodiscard]] Result<SubjectId> batchNamed(cellar::Cellar& cellar, const std::string& name);
-
 }  // namespace spile::viewmodels

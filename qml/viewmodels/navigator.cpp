@@ -37,6 +37,16 @@ void Navigator::replace(Page page)
     set(std::move(pages));
 }
 
+void Navigator::remove(Page page)
+{
+    const auto at = pages_.indexOf(page);
+    if (at > 0) {
+        QList<Page> pages = pages_;
+        pages.removeAt(at);
+        set(std::move(pages));
+    }
+}
+
 bool Navigator::back()
 {
     if (!canGoBack()) {

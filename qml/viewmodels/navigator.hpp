@@ -39,6 +39,10 @@ public:
         Settings,
         WasHere,
         Handbook,
+        Sheets,
+        Steps,
+        Calculate,
+        Climate,
     };
     Q_ENUM(Page)
 
@@ -58,6 +62,8 @@ public:
     Q_INVOKABLE void open(Page page);
     /// Put a page in the place of the one that is shown.
     Q_INVOKABLE void replace(Page page);
+    /// Take a page out, wherever it lies; the one at the bottom stays.
+    void remove(Page page);
     /// False if there is nothing below.
     Q_INVOKABLE bool back();
 

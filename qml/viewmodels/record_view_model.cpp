@@ -261,7 +261,7 @@ std::function<Result<EntryId>(cellar::Cellar&)> RecordViewModel::act() const
             return [=, volume = volume_](cellar::Cellar& cellar) -> Result<EntryId> {
                 cellar::NewFill fill{barrel, subject, volume, {}, {}, by};
                 if (!fresh.empty()) {
-                    SPILE_ASSIGN(batch, batchNamed(cellar, fresh));
+                    SPILE_ASSIGN(batch, cellar::batchNamed(cellar, fresh));
                     fill.batch = batch;
                 }
                 return cellar::recordFill(cellar, fill);
@@ -279,7 +279,7 @@ std::function<Result<EntryId>(cellar::Cellar&)> RecordViewModel::act() const
                 if (fresh.empty()) {
                     return cellar::recordMove(cellar, barrel, *subject, by);
                 }
-                SPILE_ASSIGN(place, placeNamed(cellar, fresh));
+                SPILE_ASSIGN(place, cellar::placeNamed(cellar, fresh));
                 return cellar::recordMove(cellar, barrel, place, by);
             };
         case Verdict:

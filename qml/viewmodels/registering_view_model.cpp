@@ -172,11 +172,11 @@ void RegisteringViewModel::record()
         [filled = form()](cellar::Cellar& cellar) -> Result<cellar::RegisteredBarrel> {
             Form form = filled;
             if (!form.newPlace.empty()) {
-                SPILE_ASSIGN(place, placeNamed(cellar, form.newPlace));
+                SPILE_ASSIGN(place, cellar::placeNamed(cellar, form.newPlace));
                 form.barrel.place = place;
             }
             if (!form.newBeer.empty()) {
-                SPILE_ASSIGN(batch, batchNamed(cellar, form.newBeer));
+                SPILE_ASSIGN(batch, cellar::batchNamed(cellar, form.newBeer));
                 form.barrel.fullSince->batch = batch;
             }
             return cellar::registerBarrel(cellar, form.barrel);

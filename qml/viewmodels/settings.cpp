@@ -14,6 +14,8 @@ const QString languageKey = QStringLiteral("language");
 const QString personKey = QStringLiteral("last_person");
 const QString sheetsKey = QStringLiteral("sheets");
 const QString drawKey = QStringLiteral("last_draw_ml");
+const QString topUpsKey = QStringLiteral("topUps");
+const QString answersKey = QStringLiteral("work/%1");
 
 constexpr int paletteMost = 2;
 constexpr int usualDrawMl = 100;
@@ -69,6 +71,9 @@ bool Settings::usesUsUnits() const
 }
 void Settings::setUsUnits(bool us) { keep(usKey, us); }
 
+bool Settings::allowsTopUps() const { return file_.value(topUpsKey, false).toBool(); }
+void Settings::setTopUps(bool allowed) { keep(topUpsKey, allowed); }
+
 QString Settings::language() const { return file_.value(languageKey).toString(); }
 void Settings::setLanguage(const QString& language)
 {
@@ -99,6 +104,15 @@ void Settings::setLastPerson(const QString& id) { keep(personKey, id); }
 
 int Settings::lastDrawMl() const { return file_.value(drawKey, usualDrawMl).toInt(); }
 void Settings::setLastDrawMl(int millilitres) { keep(drawKey, millilitres); }
+
+QVariant Settings::lastAnswer(const QString& name) const
+{
+    return file_.value(answersKey.arg(name));
+}
+void Settings::setLastAnswer(const QString& name, const QVariant& value)
+{
+    keep(answersKey.arg(name), value);
+}
 
 int Settings::countSheet()
 {

@@ -19,6 +19,8 @@ class Settings : public QObject {
     Q_PROPERTY(qreal textScale READ textScale NOTIFY changed FINAL)
     Q_PROPERTY(bool leftHanded READ isLeftHanded WRITE setLeftHanded NOTIFY changed FINAL)
     Q_PROPERTY(bool usUnits READ usesUsUnits WRITE setUsUnits NOTIFY changed FINAL)
+    /// Whether this cellar tops up at all.
+    Q_PROPERTY(bool topUps READ allowsTopUps WRITE setTopUps NOTIFY changed FINAL)
     Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY languageChanged FINAL)
     /// The languages by their own names, the system's first.
     Q_PROPERTY(QList<QString> languages READ languages NOTIFY languageChanged FINAL)
@@ -47,6 +49,8 @@ public:
     void setLeftHanded(bool left);
     [[nodiscard]] bool usesUsUnits() const;
     void setUsUnits(bool us);
+    [[nodiscard]] bool allowsTopUps() const;
+    void setTopUps(bool allowed);
     /// "en", "de"; empty: the system's.
     [[nodiscard]] QString language() const;
     void setLanguage(const QString& language);
@@ -60,6 +64,10 @@ public:
     /// What was last drawn, in millilitres.
     [[nodiscard]] int lastDrawMl() const;
     void setLastDrawMl(int millilitres);
+
+    /// What was filled in last on a work sheet under that name; invalid if nothing was.
+    [[nodiscard]] QVariant lastAnswer(const QString& name) const;
+    void setLastAnswer(const QString& name, const QVariant& value);
 
     /// Count a tasting sheet that is opened; return how many there were before it.
     int countSheet();

@@ -1,10 +1,34 @@
 #include "core/cellar/acts/registering.hpp"
 
+#include "core/cellar/queries.hpp"
 #include "core/scan/barrel_code.hpp"
+
+#include <algorithm>
 
 namespace spile::cellar {
 
 namespace {
+
+// Requires a kind whose names are kept (named()).
+template <class Register>
+Result<SubjectId> findOrRegister(Cellar& cellar, const char* kind, const std::string& name,
+                                 Register registerIt)
+{
+    constexpr int namesMost = 100;
+    SubjectId after;
+    while (true) {
+        SPILE_ASSIGN(known, named(cellar.database(), kind, after, namesMost));
+        const auto same = std::find_if(known.begin(), known.end(),
+                                       [&](const NamedRow& row) { return row.name == name; });
+        if (same != known.end()) {
+            return same->subject;
+        }
+        if (known.size() < static_cast<std::size_t>(namesMost)) {
+            return registerIt();
+        }
+        after = known.back().subject;
+    }
+}
 
 Result<SubjectId> registerAs(Cellar& cellar, std::string_view kind, FieldSet fields)
 {
@@ -154,6 +178,20 @@ Result<RegisteredBarrel> registerBarrel(Cellar& cellar, const NewBarrel& barrel,
     SPILE_TRY(change.recordGroup(std::move(entries)));
     SPILE_TRY(change.commit());
     return RegisteredBarrel{subject, code};
+}
+
+Result<SubjectId> placeNamed(Cellar& cellar, const std::string& name)
+{
+    return findOrRegister(cellar, "place", name, [&] { return registerPlace(cellar, name); });
+}
+
+Result<SubjectId> batchNamed(Cellar& cellar, const std::string& name)
+{
+    return findOrRegister(cellar, "batch", name, [&] {
+        NewBatch batch;
+        batch.name = name;
+        return registerBatch(cellar, batch);
+    });
 }
 
 }  // namespace spile::cellar

@@ -32,6 +32,11 @@ struct NewBatch {
 };
 [[nodiscard]] Result<SubjectId> registerBatch(Cellar& cellar, const NewBatch& batch);
 
+/// The place of that name, made known if it is not yet: trying again makes no second one.
+[[nodiscard]] Result<SubjectId> placeNamed(Cellar& cellar, const std::string& name);
+/// The same for a batch of that beer.
+[[nodiscard]] Result<SubjectId> batchNamed(Cellar& cellar, const std::string& name);
+
 /// How exactly a date is known.
 enum class DatePrecision : std::int64_t { Day = 1, Month = 2, Year = 3 };
 

@@ -38,15 +38,18 @@ OpenWork readRow(const Row& row)
     work.stopped = row.integer(6) != 0;
     if (!row.isNull(7)) {
         work.timer = WorkTimer{instantFromMs(row.integer(7)), instantFromMs(row.integer(8)),
-                               Milliseconds(row.integer(9)), row.id<BootId>(10),
-                               Milliseconds(row.integer(11))};
+                               Milliseconds(row.integer(9)),  row.id<BootId>(10),
+                               Milliseconds(row.integer(11)), {}};
+        if (!row.isNull(12)) {
+            work.timer->pausedLeft = Milliseconds(row.integer(12));
+        }
     }
     return work;
 }
 
 #define SPILE_WORK                                                                               \
     "SELECT run, sheet, barrel, person, step, begun_ms, stopped, timer_begun_ms, timer_end_ms, " \
-    "timer_boot_ms, timer_boot, timer_planned_ms FROM work "
+    "timer_boot_ms, timer_boot, timer_planned_ms, timer_left_ms FROM work "
 
 Result<void> readValues(Database& database, OpenWork& work)
 {
@@ -72,13 +75,16 @@ Result<void> goToStep(Database& database, const SubjectId& run, const std::strin
                         : database.execute(
                               "UPDATE work SET step = ?, stopped = 0, timer_begun_ms = NULL, "
                               "timer_end_ms = NULL, timer_boot_ms = NULL, timer_boot = NULL, "
-                              "timer_planned_ms = NULL WHERE run = ?",
+                              "timer_planned_ms = NULL, timer_left_ms = NULL WHERE run = ?",
                               step, run);
 }
 
 // Real time since the timer began, by the clock that no one sets where that is the same still.
 Milliseconds elapsed(const WorkTimer& timer, const Clock& clock)
 {
+    if (timer.pausedLeft) {
+        return timer.planned - *timer.pausedLeft;
+    }
     return clock.bootId() == timer.bootId ? clock.sinceBoot() - (timer.bootEnd - timer.planned)
                                           : std::max(clock.now() - timer.begun, Milliseconds(0));
 }
@@ -193,24 +199,49 @@ Result<WorkTimer> startTimer(Cellar& cellar, const SubjectId& run, Milliseconds 
     }
     const Clock& clock = cellar.outside().clock;
     const Instant now = clock.now();
-    const WorkTimer timer{now, now + planned, clock.sinceBoot() + planned, clock.bootId(), planned};
+    const WorkTimer timer{now, now + planned, clock.sinceBoot() + planned, clock.bootId(), planned,
+                          {}};
     SPILE_ASSIGN(change, cellar.ledger().change());
     SPILE_TRY(needWork(change.database(), run));
     SPILE_TRY(change.database().execute(
         "UPDATE work SET timer_begun_ms = ?, timer_end_ms = ?, timer_boot_ms = ?, timer_boot = ?, "
-        "timer_planned_ms = ?, stopped = 0 WHERE run = ?",
+        "timer_planned_ms = ?, timer_left_ms = NULL, stopped = 0 WHERE run = ?",
         toMs(timer.begun), toMs(timer.wallEnd), std::int64_t{timer.bootEnd.count()}, timer.bootId,
         std::int64_t{planned.count()}, run));
     SPILE_TRY(change.commit());
     return timer;
 }
 
-Result<void> setStopped(Cellar& cellar, const SubjectId& run, bool stopped)
+Result<void> stopWork(Cellar& cellar, const SubjectId& run, bool pausesTimer)
 {
+    SPILE_ASSIGN(work, readWork(cellar, run));
+    std::optional<std::int64_t> leftMs;
+    if (pausesTimer && work.timer) {
+        const Milliseconds left =
+            work.timer->planned - elapsed(*work.timer, cellar.outside().clock);
+        leftMs = std::max(left, Milliseconds(0)).count();
+    }
     SPILE_ASSIGN(change, cellar.ledger().change());
-    SPILE_TRY(needWork(change.database(), run));
-    SPILE_TRY(change.database().execute("UPDATE work SET stopped = ? WHERE run = ?",
-                                        stopped ? 1 : 0, run));
+    SPILE_TRY(change.database().execute(
+        "UPDATE work SET stopped = 1, timer_left_ms = ? WHERE run = ?", leftMs, run));
+    return change.commit();
+}
+
+Result<void> goOnWithWork(Cellar& cellar, const SubjectId& run)
+{
+    SPILE_ASSIGN(work, readWork(cellar, run));
+    SPILE_ASSIGN(change, cellar.ledger().change());
+    Database& database = change.database();
+    if (work.timer && work.timer->pausedLeft) {
+        const Clock& clock = cellar.outside().clock;
+        const Milliseconds left = *work.timer->pausedLeft;
+        SPILE_TRY(database.execute(
+            "UPDATE work SET timer_end_ms = ?, timer_boot_ms = ?, "
+            "timer_boot = ?, timer_left_ms = NULL WHERE run = ?",
+            toMs(clock.now() + left), std::int64_t{(clock.sinceBoot() + left).count()},
+            clock.bootId(), run));
+    }
+    SPILE_TRY(database.execute("UPDATE work SET stopped = 0 WHERE run = ?", run));
     return change.commit();
 }
 

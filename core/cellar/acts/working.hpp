@@ -26,6 +26,7 @@ struct WorkTimer {
     Milliseconds bootEnd{0};
     BootId bootId;
     Milliseconds planned{0};
+    std::optional<Milliseconds> pausedLeft = {};  // it stands still, with that much left
 
     friend bool operator==(const WorkTimer&, const WorkTimer&) = default;
 };
@@ -56,8 +57,10 @@ struct OpenWork {
 /// Begin the timer of the step that is shown; an earlier one is replaced.
 [[nodiscard]] Result<WorkTimer> startTimer(Cellar& cellar, const SubjectId& run,
                                            Milliseconds planned);
-/// Stop for now, or go on with it. A timer goes on meanwhile.
-[[nodiscard]] Result<void> setStopped(Cellar& cellar, const SubjectId& run, bool stopped);
+/// Stop for now. A timer goes on meanwhile, unless it measures what stops too: then it is paused.
+[[nodiscard]] Result<void> stopWork(Cellar& cellar, const SubjectId& run, bool pausesTimer);
+/// Go on with it, a paused timer with what was left.
+[[nodiscard]] Result<void> goOnWithWork(Cellar& cellar, const SubjectId& run);
 
 /// How a step ended.
 namespace outcome {

@@ -1,0 +1,218 @@
+// All that happened to a barrel: the facts of queries.hpp.
+#include "core/cellar/queries.hpp"
+#include "core/cellar/query_text.hpp"
+#include "core/cellar/row_values.hpp"
+
+#include <algorithm>
+#include <array>
+#include <iterator>
+
+namespace spile::cellar {
+
+using ledger::Database;
+using ledger::Row;
+
+namespace {
+
+void readFact(const Row& row, FactRow& fact)
+{
+    fact.entry = row.id<EntryId>(0);
+    fact.at = instantFromMs(row.integer(1));
+    fact.person = row.text(2);
+    fact.device = row.text(3);
+    fact.deviceId = row.id<DeviceId>(4);
+    fact.note = row.text(5);
+    fact.amended = row.integer(6) != 0;
+    fact.twoValues = row.integer(7) != 0;
+}
+
+constexpr int factColumns = 8;
+
+// Reads one kind of fact of a barrel; `more` reads the columns that are the kind's own.
+template <class Fact, class More>
+Result<std::vector<Fact>> facts(Database& database, std::string_view sql, const SubjectId& barrel,
+                                More more)
+{
+    std::vector<Fact> found;
+    SPILE_TRY(database.each(
+        [&](const Row& row) {
+            Fact& fact = found.emplace_back();
+            readFact(row, fact);
+            more(row, fact);
+            return Result<void>();
+        },
+        sql, barrel));
+    return found;
+}
+
+Result<void> readScores(Database& database, std::vector<TasteRow>& tastings)
+{
+    for (TasteRow& taste : tastings) {
+        SPILE_TRY(database.each(
+            [&](const Row& row) {
+                taste.scores[row.text(0)] = row.integerIfAny(1);
+                return Result<void>();
+            },
+            query_text::scoresOf, taste.entry));
+        SPILE_TRY(database.each(
+            [&](const Row& row) {
+                taste.faults[row.text(0)] = row.integer(1);
+                return Result<void>();
+            },
+            query_text::faultsOf, taste.entry));
+    }
+    return {};
+}
+
+// One row for each picture of a photo entry.
+Result<std::vector<PhotoRow>> photoFiles(Database& database, const std::vector<PhotoRow>& entries)
+{
+    std::vector<PhotoRow> files;
+    for (const PhotoRow& entry : entries) {
+        SPILE_TRY(database.each(
+            [&](const Row& row) {
+                PhotoRow& file = files.emplace_back(entry);
+                file.hash = row.id<Sha256>(0);
+                file.bytes = static_cast<std::uint64_t>(row.integer(1));
+                file.here = row.integer(2) != 0;
+                return Result<void>();
+            },
+            query_text::attachedTo, entry.entry));
+    }
+    return files;
+}
+
+void readReading(const Row& row, ReadingRow& reading)
+{
+    constexpr int own = factColumns;
+    reading.specificGravity = scaledIfAny(row, own, 1e4);
+    reading.ph = scaledIfAny(row, own + 1, 1e2);
+    reading.alcoholByVolume = scaledIfAny(row, own + 2, 1e4);
+    reading.temperature = temperatureIfAny(row, own + 3);
+    reading.hydrometerReference = temperatureIfAny(row, own + 4);
+    reading.sampleTemperature = temperatureIfAny(row, own + 5);
+}
+
+Result<std::vector<OtherRow>> otherFacts(Database& database, const SubjectId& barrel)
+{
+    using KindQuery = std::pair<const char*, std::string_view>;
+    static constexpr std::array<KindQuery, 6> kinds = {
+        KindQuery{"check", query_text::checks},
+        KindQuery{"move", query_text::moves},
+        KindQuery{"repair", query_text::repairs},
+        KindQuery{"sheet_step", query_text::unusualSteps},
+        KindQuery{"verdict", query_text::verdictsGiven},
+        KindQuery{"empty", query_text::emptyings}};
+    std::vector<OtherRow> all;
+    for (const KindQuery& kind : kinds) {
+        SPILE_ASSIGN(some, facts<OtherRow>(database, kind.second, barrel,
+                                           [&](const Row& row, OtherRow& other) {
+                                               other.kind = kind.first;
+                                               other.text = row.text(factColumns);
+                                           }));
+        std::move(some.begin(), some.end(), std::back_inserter(all));
+    }
+    return all;
+}
+
+}  // namespace
+
+Result<BarrelHistory> historyOf(Database& database, const SubjectId& barrel)
+{
+    constexpr int own = factColumns;
+    BarrelHistory history;
+    SPILE_ASSIGN(fills, facts<FillRow>(database, query_text::fills, barrel,
+                                       [](const Row& row, FillRow& fill) {
+                                           fill.beer = row.text(own);
+                                           fill.volume = volumeIfAny(row, own + 1);
+                                           fill.precision = precisionOf(row, own + 2);
+                                           fill.alcoholByVolume = scaledIfAny(row, own + 3, 1e4);
+                                           fill.specificGravity = scaledIfAny(row, own + 4, 1e4);
+                                       }));
+    SPILE_ASSIGN(
+        gauges,
+        facts<GaugeRow>(database, query_text::gauges, barrel, [](const Row& row, GaugeRow& gauge) {
+            gauge.volume = volumeFromMl(row.integer(own));
+            gauge.method = row.text(own + 1);
+            gauge.bound = static_cast<Bound>(row.integerIfAny(own + 2).value_or(0));
+        }));
+    SPILE_ASSIGN(draws, facts<DrawRow>(database, query_text::draws, barrel,
+                                       [](const Row& row, DrawRow& draw) {
+                                           draw.volume = volumeFromMl(row.integer(own));
+                                           draw.method = row.text(own + 1);
+                                       }));
+    SPILE_ASSIGN(topUps, facts<TopUpRow>(database, query_text::topUps, barrel,
+                                         [](const Row& row, TopUpRow& topUp) {
+                                             topUp.what = row.text(own);
+                                             topUp.volume = volumeFromMl(row.integer(own + 1));
+                                             topUp.alcoholByVolume = scaledIfAny(row, own + 2, 1e4);
+                                             if (topUp.what.empty()) {
+                                                 topUp.what = row.text(own + 3);
+                                             }
+                                         }));
+    SPILE_ASSIGN(doses, facts<DoseRow>(database, query_text::doses, barrel,
+                                       [](const Row& row, DoseRow& dose) {
+                                           dose.substance = row.text(own);
+                                           dose.volume = volumeIfAny(row, own + 1);
+                                           dose.drained = volumeIfAny(row, own + 2);
+                                           dose.mass = massIfAny(row, own + 3);
+                                           dose.alcoholByVolume = scaledIfAny(row, own + 4, 1e4);
+                                       }));
+    SPILE_ASSIGN(tastings, facts<TasteRow>(database, query_text::tastings, barrel,
+                                           [](const Row& row, TasteRow& taste) {
+                                               taste.liking = row.integerIfAny(own);
+                                           }));
+    SPILE_TRY(readScores(database, tastings));
+    SPILE_ASSIGN(readings, facts<ReadingRow>(database, query_text::readings, barrel, readReading));
+    SPILE_ASSIGN(photos, facts<PhotoRow>(database, query_text::photos, barrel,
+                                         [](const Row& row, PhotoRow& photo) {
+                                             photo.purpose = row.text(own);
+                                         }));
+    SPILE_ASSIGN(files, photoFiles(database, photos));
+    SPILE_ASSIGN(others, otherFacts(database, barrel));
+    history.fills = std::move(fills);
+    history.gauges = std::move(gauges);
+    history.draws = std::move(draws);
+    history.topUps = std::move(topUps);
+    history.doses = std::move(doses);
+    history.tastings = std::move(tastings);
+    history.readings = std::move(readings);
+    history.photos = std::move(files);
+    history.others = std::move(others);
+    return history;
+}
+
+Result<std::optional<ReadingRow>> lastReading(Database& database, const SubjectId& barrel)
+{
+    SPILE_ASSIGN(found, facts<ReadingRow>(database, query_text::lastReading, barrel, readReading));
+    return found.empty() ? std::nullopt : std::optional(std::move(found.front()));
+}
+
+Result<BarrelMeasures> measuresOf(Database& database, const SubjectId& barrel)
+{
+    SPILE_ASSIGN(found, database.first(
+                            [](const Row& row) {
+                                return BarrelMeasures{massIfAny(row, 0),   volumeIfAny(row, 1),
+                                                      lengthIfAny(row, 2), lengthIfAny(row, 3),
+                                                      lengthIfAny(row, 4), lengthIfAny(row, 5)};
+                            },
+                            query_text::measuresOfBarrel, barrel));
+    return found.value_or(BarrelMeasures{});
+}
+
+Result<std::vector<ClimateRow>> climatesOf(Database& database, const SubjectId& place)
+{
+    std::vector<ClimateRow> rows;
+    SPILE_TRY(database.each(
+        [&](const Row& row) {
+            constexpr double perThousand = 1e3;
+            rows.push_back({instantFromMs(row.integer(0)),
+                            temperatureFromMilliCelsius(row.integer(1)),
+                            static_cast<double>(row.integer(2)) / perThousand});
+            return Result<void>();
+        },
+        query_text::climates, place));
+    return rows;
+}
+
+}  // namespace spile::cellar

@@ -1,0 +1,152 @@
+#include "core/plan/numbers.hpp"
+
+#include "core/liquor/gravity.hpp"
+#include "core/plan/numbers_parts.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <vector>
+
+namespace spile::plan {
+
+namespace {
+
+const std::vector<NumberSpec>& table()
+{
+    static const std::vector<NumberSpec> all = [] {
+        std::vector<NumberSpec> made;
+        for (const auto part : {barrelNumbers(), gasNumbers(), beerNumbers()}) {
+            made.insert(made.end(), part.begin(), part.end());
+        }
+        return made;
+    }();
+    return all;
+}
+
+std::optional<std::int64_t> scaled(const std::optional<double>& value, double scale)
+{
+    return value ? std::optional<std::int64_t>(std::llround(*value * scale)) : std::nullopt;
+}
+
+template <class Get>
+std::optional<double> lastReading(const WorkFacts& facts, Get get)
+{
+    for (auto reading = facts.history.readings.rbegin(); reading != facts.history.readings.rend();
+         ++reading) {
+        if (get(*reading)) {
+            return get(*reading);
+        }
+    }
+    return std::nullopt;
+}
+
+}  // namespace
+
+Result<WorkFacts> readFacts(ledger::Database& database, const SubjectId& barrel, Instant now)
+{
+    SPILE_ASSIGN(row, cellar::barrelById(database, barrel));
+    if (!row) {
+        return fail(ErrorCode::NotFound, "barrel", barrel.hex(), "one that is registered");
+    }
+    WorkFacts facts;
+    facts.barrel = std::move(*row);
+    facts.now = now;
+    SPILE_ASSIGN(measures, cellar::measuresOf(database, barrel));
+    facts.measures = measures;
+    SPILE_ASSIGN(history, cellar::historyOf(database, barrel));
+    facts.history = std::move(history);
+    if (facts.barrel.placeId) {
+        SPILE_ASSIGN(climate, cellar::climatesOf(database, *facts.barrel.placeId));
+        facts.climate = std::move(climate);
+    }
+    return facts;
+}
+
+SheetNumber numberOf(std::string_view name, const WorkFacts& facts)
+{
+    const auto& all = table();
+    const auto found = std::find_if(all.begin(), all.end(),
+                                    [&](const NumberSpec& spec) { return spec.name == name; });
+    return found == all.end() ? unknown(std::string(name)) : found->of(facts);
+}
+
+std::span<const std::string_view> numberNames()
+{
+    static const std::vector<std::string_view> names = [] {
+        std::vector<std::string_view> made;
+        for (const NumberSpec& spec : table()) {
+            made.push_back(spec.name);
+        }
+        return made;
+    }();
+    return names;
+}
+
+std::optional<std::int64_t> expectedOf(std::string_view ask, const WorkFacts& facts)
+{
+    constexpr double e2 = 1e2;
+    constexpr double e4 = 1e4;
+    if (ask == "volume_ml") {
+        const auto full = fullVolumeOf(facts);
+        return full ? std::optional<std::int64_t>(std::llround(inMillilitres(*full)))
+                    : std::nullopt;
+    }
+    if (ask == "tare_g") {
+        return facts.measures.tare
+                   ? std::optional<std::int64_t>(std::llround(inGrams(*facts.measures.tare)))
+                   : std::nullopt;
+    }
+    if (ask == "mass_g") {
+        const auto full = fullVolumeOf(facts);
+        constexpr double gramsPerMl = 1.01;  // of strong beer, near enough to begin from
+        return full && facts.measures.tare
+                   ? std::optional<std::int64_t>(std::llround(inGrams(*facts.measures.tare) +
+                                                              gramsPerMl * inMillilitres(*full)))
+                   : std::nullopt;
+    }
+    if (ask == "sg_e4") {
+        return scaled(lastReading(facts, [](const auto& r) { return r.specificGravity; }), e4);
+    }
+    if (ask == "ph_e2") {
+        return scaled(lastReading(facts, [](const auto& r) { return r.ph; }), e2);
+    }
+    if (ask == "abv_e2") {
+        const auto& fills = facts.history.fills;
+        return fills.empty() ? std::nullopt : scaled(fills.back().alcoholByVolume, e4);
+    }
+    return std::nullopt;
+}
+
+bool isUnusual(std::string_view ask, std::int64_t stored, const WorkFacts& facts)
+{
+    const auto expected = expectedOf(ask, facts);
+    if (!expected) {
+        return false;
+    }
+    // Further than a barrel's own spread and more than a careless reading.
+    const auto far = [&](std::int64_t by) { return std::abs(stored - *expected) > by; };
+    constexpr std::int64_t gravitySlip = 150;  // 0.0150
+    constexpr std::int64_t phSlip = 60;        // 0.60
+    if (ask == "sg_e4") {
+        return far(gravitySlip);
+    }
+    if (ask == "ph_e2") {
+        return far(phSlip);
+    }
+    if (ask == "volume_ml" || ask == "mass_g" || ask == "tare_g") {
+        return far(*expected / 4);
+    }
+    return false;
+}
+
+Temperature hydrometerReference(const cellar::WorkValues& values)
+{
+    const auto found = values.find("hydrometer");
+    const std::string word = found == values.end() ? "" : found->second.text;
+    if (word == "made for 60 °F") {
+        return fahrenheit(60);
+    }
+    return celsius(word == "made for 15 °C" ? 15 : 20);
+}
+
+}  // namespace spile::plan

@@ -1,0 +1,138 @@
+// Gas: how long to purge this barrel, what it takes, and what it does to the room.
+#include "core/gas/purging.hpp"
+#include "core/gas/pushing.hpp"
+#include "core/gas/room.hpp"
+#include "core/plan/barrel_shape.hpp"
+#include "core/plan/numbers_parts.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace spile::plan {
+
+namespace {
+
+constexpr double targetOxygen = 1e-3;  // of the gas left in the barrel: common practice
+
+// The gas comes from a cylinder in the room, as cold or warm as that.
+Temperature roomTemperature(const WorkFacts& facts)
+{
+    const Temperature usual = celsius(15);
+    return facts.climate.empty()
+               ? usual
+               : std::clamp(facts.climate.back().temperature, celsius(0), celsius(50));
+}
+
+Result<gas::Purge> purge(const WorkFacts& facts)
+{
+    SPILE_ASSIGN(full, fullVolumeOf(facts));
+    SPILE_ASSIGN(pressure, needAnswer(facts, "pressure_pa"));
+    SPILE_ASSIGN(bore, needAnswer(facts, "bore_um"));
+    SPILE_ASSIGN(hose, needAnswer(facts, "hose_mm"));
+    const gas::PurgeLine line{pascals(pressure), millimetres(bore / 1e3), millimetres(hose),
+                              roomTemperature(facts)};
+    return gas::purgeTo(line, full, targetOxygen);
+}
+
+SheetNumber purgeTime(const WorkFacts& facts)
+{
+    return numberFrom(purge(facts),
+                      [](const gas::Purge& done) { return said(Form::Duration, done.time.si()); });
+}
+
+SheetNumber purgeGas(const WorkFacts& facts)
+{
+    return numberFrom(purge(facts),
+                      [](const gas::Purge& done) { return said(Form::Mass, done.gas.si()); });
+}
+
+SheetNumber oxygenLeft(const WorkFacts& facts)
+{
+    return numberFrom(purge(facts), [](const gas::Purge& done) {
+        return said(Form::Share, done.residualOxygen);
+    });
+}
+
+SheetNumber cylinderLeft(const WorkFacts& facts)
+{
+    const auto found = [&]() -> Result<Mass> {
+        SPILE_ASSIGN(held, needAnswer(facts, "cylinder_g"));
+        SPILE_ASSIGN(done, purge(facts));
+        if (done.gas > grams(held)) {
+            return Mass();
+        }
+        return gas::cylinderLeft(grams(held), done.gas);
+    }();
+    return numberFrom(found, [](Mass left) {
+        SheetNumber number = said(Form::Mass, left.si());
+        number.caution = left == Mass();
+        return number;
+    });
+}
+
+// All the gas goes into the room: the careful case.
+Result<gas::Exposure> exposure(const WorkFacts& facts)
+{
+    SPILE_ASSIGN(litresOfRoom, needAnswer(facts, "room_l"));
+    SPILE_ASSIGN(changes, needAnswer(facts, "air_changes_e2"));
+    SPILE_ASSIGN(done, purge(facts));
+    const Volume room = litres(litresOfRoom);
+    SPILE_ASSIGN(ventilation, gas::airChanges(room, changes / 1e2));
+    const double time = std::max(done.time.si(), 1.0);
+    return gas::exposureTo({room, ventilation},
+                           {cubicMetresPerSecond(done.gasAt1Atm.si() / time), seconds(time)});
+}
+
+SheetNumber roomAir(const WorkFacts& facts)
+{
+    return numberFrom(exposure(facts), [](const gas::Exposure& air) {
+        SheetNumber number;
+        switch (gas::roomAir(air)) {
+            case gas::RoomAir::Clear:
+                return inWord("clear: below the 8-hour limit");
+            case gas::RoomAir::AboveEightHour:
+                number = inWord("above the 8-hour limit of 5,000 ppm: air the room");
+                break;
+            case gas::RoomAir::AboveShortTerm:
+                number = inWord("above 30,000 ppm: leave the room now");
+                break;
+            case gas::RoomAir::AboveDanger:
+                number = inWord("above 40,000 ppm: danger to life");
+                break;
+        }
+        number.caution = true;
+        return number;
+    });
+}
+
+SheetNumber purgePressure(const WorkFacts& facts)
+{
+    return numberFrom(needAnswer(facts, "pressure_pa"),
+                      [](double pressure) { return said(Form::Pressure, pressure); });
+}
+
+SheetNumber pushWarn(const WorkFacts&) { return said(Form::Pressure, gas::pushWarning.si()); }
+SheetNumber pushRefuse(const WorkFacts&) { return said(Form::Pressure, gas::pushLimit.si()); }
+
+SheetNumber headForce(const WorkFacts& facts)
+{
+    const auto found = [&]() -> Result<Force> {
+        SPILE_ASSIGN(shape, shapeOf(facts.measures, facts.barrel.size));
+        return gas::headForce(shape.head, gas::pushLimit);
+    }();
+    return numberFrom(found, [](Force force) { return said(Form::Force, force.si()); });
+}
+
+constexpr std::array specs = {
+    NumberSpec{"purge_time", purgeTime},         NumberSpec{"purge_gas", purgeGas},
+    NumberSpec{"purge_pressure", purgePressure}, NumberSpec{"oxygen_left", oxygenLeft},
+    NumberSpec{"cylinder_left", cylinderLeft},   NumberSpec{"room_air", roomAir},
+    NumberSpec{"push_warn", pushWarn},           NumberSpec{"push_refuse", pushRefuse},
+    NumberSpec{"head_force", headForce},
+};
+
+}  // namespace
+
+std::span<const NumberSpec> gasNumbers() { return specs; }
+
+}  // namespace spile::plan
