@@ -16,8 +16,8 @@ Result<void> needAll(const Room& room, const Release& release)
 {
     SPILE_TRY(needRoom(room.volume));
     SPILE_TRY(needBetween("ventilation_m3_h", room.ventilation.si() * factor::hour, 0, 1e5));
-    SPILE_TRY(needBetween("before", room.before, 0, 1));
     SPILE_TRY(needBetween("outside", room.outside, 0, 1));
+    SPILE_TRY(needBetween("before", room.before, room.outside, 1));
     SPILE_TRY(needBetween("gas_l_min", inLitresPerMinute(release.gas), 0, 600'000));
     return needTime(release.time);
 }
@@ -57,11 +57,11 @@ public:
     // begins and ends at the same height.
     [[nodiscard]] double highestMean(double window) const
     {
-        double low = std::max(0.0, end_ - window);
-        double high = end_;
-        if (at(low + window) <= at(low)) {
-            return mean(low, low + window);
+        if (at(end_) <= first_) {
+            return mean(0, window);
         }
+        double low = 0;
+        double high = end_;
         for (int i = 0; i < 60; ++i) {
             const double middle = (low + high) / 2;
             (at(middle + window) > at(middle) ? low : high) = middle;

@@ -46,7 +46,7 @@ struct Release {
 /// then
 ///           falls. Never above 1.
 /// Range     room 1 to 1e6 m3; ventilation 0 to 1e5 m3/h; gas 0 to 10 m3/s; `at` and release 0 to
-///           1e10 s; fractions 0 to 1.
+///           1e10 s; `outside` 0 to 1, `before` from it to 1.
 /// Errors    NotFinite; OutOfRange. `subject` is "room_m3", "ventilation_m3_h", "gas_l_min",
 ///           "time_s", "before" or "outside".
 /// Accuracy  the gas does not push air out in the model: 1 % too much where 2 % of the room are

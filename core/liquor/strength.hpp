@@ -3,8 +3,8 @@
 #include "core/base/result.hpp"
 #include "core/units/units.hpp"
 
-/// Strength as spirits are sold and taxed. Fractions by volume are 0 to 1 and at 20 °C; amounts 0 to
-/// amountMost (limits.hpp).
+/// Strength as spirits are sold and taxed. Fractions by volume are 0 to 1 and at 20 °C; amounts 0
+/// to amountMost (limits.hpp).
 namespace spile::liquor {
 
 /// Return the US proof of a spirit: twice its percentage by volume at 60 °F. Ethanol widens more

@@ -88,7 +88,7 @@ const auto& table()
         number("top_up_ml", 100, 100'000, 5'000, tenthLitre, gallon),
         number("draw_ml", 10, 20'000, 100, millilitre, ounce),
         number("mass_g", 1'000, 1'500'000, 250'000, kilogram, pound),
-        number("dip_mm", 0, 3'000, 600, centimetre, inch),
+        number("dip_mm", 0, 3'000, 550, centimetre, inch),
         number("nail_mm", 0, 2'000, 350, centimetre, inch),
         number("drained_ml", 0, 50'000, 1'000, tenthLitre, ounces),
         // the beer
@@ -119,6 +119,7 @@ const auto& table()
         choice("bung", cellar::bungs()), choice("next_use", cellar::nextUses()),
         choice("substance", wettings), choice("gauge_way", gaugeWays), choice("fill_way", fillWays),
         choice("hole", holes), choice("nail_runs", yesNo),
+        remembered(optional(choice("hydrometer", hydrometers))),
         AskSpec{"batch", AskKind::Batch, 0, 0, 0, {}, {}, {}, false, true}};
     return asks;
 }

@@ -1,6 +1,7 @@
 #include "core/plan/numbers.hpp"
 
 #include "core/liquor/gravity.hpp"
+#include "core/plan/barrel_shape.hpp"
 #include "core/plan/numbers_parts.hpp"
 
 #include <algorithm>
@@ -103,6 +104,11 @@ std::optional<std::int64_t> expectedOf(std::string_view ask, const WorkFacts& fa
                    ? std::optional<std::int64_t>(std::llround(inGrams(*facts.measures.tare) +
                                                               gramsPerMl * inMillilitres(*full)))
                    : std::nullopt;
+    }
+    if (ask == "dip_mm") {
+        const auto shape = shapeOf(facts.measures, facts.barrel.size);
+        return shape ? std::optional<std::int64_t>(std::llround(inMillimetres(shape->bilge)))
+                     : std::nullopt;
     }
     if (ask == "sg_e4") {
         return scaled(lastReading(facts, [](const auto& r) { return r.specificGravity; }), e4);

@@ -17,6 +17,7 @@ constexpr double e4 = 1e4;
 constexpr double usualGravity = 1.015;  // of strong beer; 0.01 of it is 1 % of the volume
 // Cold beer, from 4 °C, that comes to 20 °C, and a little more.
 constexpr Temperature coldest = celsius(4);
+constexpr Length stickError = millimetres(5);  // common practice, no source
 constexpr Length leastHeadspace = millimetres(20);
 
 Result<vessel::Barrel> shapeOf(const WorkFacts& facts)
@@ -53,7 +54,10 @@ Result<Volume> byDip(const WorkFacts& facts)
 {
     SPILE_ASSIGN(shape, shapeOf(facts));
     SPILE_ASSIGN(dip, needAnswer(facts, "dip_mm"));
-    return vessel::lyingVolume(shape, millimetres(dip));
+    // A stick is read to a few millimetres: just above the bilge is full.
+    const Length read = millimetres(dip);
+    const bool full = read > shape.bilge && read - shape.bilge <= stickError;
+    return vessel::lyingVolume(shape, full ? shape.bilge : read);
 }
 
 // The nail stands on the head's circle; the surface is level over the whole barrel.

@@ -245,7 +245,7 @@ std::string rounded(double value, int significantDigits)
     auto end = std::to_chars(text.data(), last, value, std::chars_format::scientific,
                              significantDigits - 1);
     // The exponent after rounding: 9.96 to two digits is 10.
-    const std::string scientific(text.data(), end.ptr);
+    std::string scientific(text.data(), end.ptr);
     const std::size_t e = scientific.find('e');
     const char sign = scientific[e + 1];
     int exponent = 0;
@@ -269,7 +269,7 @@ std::span<const UnitSpec> unitsOf(Measurand measurand)
         table.begin(), table.end(),
         [](const UnitSpec& a, const UnitSpec& b) { return a.measurand < b.measurand; }));
     const auto isOf = [&](const UnitSpec& spec) { return spec.measurand == measurand; };
-    const auto first = std::find_if(table.begin(), table.end(), isOf);
+    const auto* const first = std::find_if(table.begin(), table.end(), isOf);
     return {first, std::find_if_not(first, table.end(), isOf)};
 }
 

@@ -114,8 +114,12 @@ Result<Length> lyingDip(const Barrel& barrel, Volume volume, double tiltRadians)
     const double full = shape.fullVolume();
     const double least = shape.volumeBelow(0, slope);
     const double calibration = barrel.calibration;
-    SPILE_TRY(needVolume(volume, cubicMetres(calibration * least),
-                         cubicMetres(calibration * (full - least))));
+    const Volume empty = cubicMetres(calibration * least);
+    const Volume most = cubicMetres(calibration * (full - least));
+    SPILE_TRY(needVolume(volume, empty, most));
+    if (volume == empty || volume == most) {  // the division below would round
+        return volume == empty ? Length() : barrel.bilge;
+    }
     const double held = std::clamp(volume.si() / calibration, least, full - least);
     const double lower = std::min(held, full - held);
     const double dip = lower > least ? dipOf(shape, lower, slope) : 0;

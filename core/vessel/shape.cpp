@@ -13,14 +13,13 @@ namespace {
 constexpr double pi = std::numbers::pi;
 constexpr double infinite = std::numeric_limits<double>::infinity();
 
-// x - sin x without the loss of digits that small x would bring.
-double withoutSine(double x)
+// a - sin a cos a for small angles, where the difference would lose its digits: with x = 2 a the
+// half of x - sin x = x^3/6 - x^5/120 + ...
+double smallSegment(double angle)
 {
-    if (x > 0.5) {
-        return x - std::sin(x);
-    }
+    const double x = 2 * angle;
     const double y = x * x;
-    return x * y / 6 *
+    return x * y / 12 *
            (1 -
             y / 20 * (1 - y / 42 * (1 - y / 72 * (1 - y / 110 * (1 - y / 156 * (1 - y / 210))))));
 }
@@ -43,7 +42,16 @@ double halfAngle(double r, double depth) noexcept
 
 double segmentArea(double r, double depth) noexcept
 {
-    return r * r * withoutSine(2 * halfAngle(r, depth)) / 2;
+    const double angle = halfAngle(r, depth);
+    if (angle < 0.25) {
+        return r * r * smallSegment(angle);
+    }
+    if (depth >= 2 * r) {
+        return pi * r * r;
+    }
+    const double sine = std::sqrt(depth * (2 * r - depth)) / r;
+    const double cosine = 1 - depth / r;
+    return r * r * (angle - sine * cosine);
 }
 
 Shape::Shape(const Barrel& barrel) noexcept
@@ -167,7 +175,7 @@ Shape::Sections Shape::sections(double h, double t) const noexcept
     const double far = 4 * l_;
     return {{std::max(left, -far), std::min(right, far)},
             {std::max(left, -l_), std::min(right, l_)},
-            above.right < l_ && above.right <= below.right};
+            above.right < l_};
 }
 
 // The integral of f over the sections that are neither dry nor full.

@@ -64,8 +64,8 @@ Result<Volume> evaporated(const liquor::Liquor& start, const Wood& wood, const C
     const Conductance through = conductance(wood);
     liquor::Liquor liquor = start;
     // Equal steps of a day at most, so that the answer has no jumps over the time.
-    const double steps = std::ceil(inDays(time));
-    for (double i = 0; i < steps; ++i) {
+    const auto steps = static_cast<int>(std::ceil(inDays(time)));
+    for (int i = 0; i < steps; ++i) {
         if (!dry(liquor, through, air, time.si() / steps)) {
             return failDry();
         }

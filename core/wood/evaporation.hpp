@@ -91,8 +91,9 @@ struct CourseDay {
 
 /// Return what evaporates from a barrel in one climate over a time, as the fall of its volume.
 ///
-/// Range     time 0 to 100 years; else as lossRates(). Below 0 where humid air gives more than
-/// leaves. Errors    as lossCourse(), with "time_d".
+/// Range     time 0 to 100 years; else as lossRates(). Below 0 where humid air gives more than it
+///           takes.
+/// Errors    as lossCourse(), with "time_d".
 [[nodiscard]] Result<Volume> evaporated(const liquor::Liquor& start, const Wood& wood,
                                         const Climate& climate, Duration time);
 

@@ -30,9 +30,8 @@ struct BandDay {
 /// always.
 ///
 /// Shape     out.size() == days.size(). Nothing is allocated. About seven times a lossCourse().
-/// Range     as lossCourse(); 0 <= low <= median <= high in each spread; `soakage` 0 or more, in
-/// the
-///           end; it comes in by the time law of soakedBy().
+/// Range     as lossCourse(); 0 <= low <= median <= high in each spread; `soakage` 0 or more,
+///           taken up by the time law of soakedBy().
 /// Errors    as lossCourse(); OutOfRange for a spread out of order ("spread").
 /// Accuracy  against quantiles of random draws of the three causes: within a tenth of the band's
 ///           width (tests/property/wood_band_test.cpp).

@@ -30,10 +30,9 @@ enum class GaugeMethod : std::uint8_t { Dip, Weight, Meter, FilledFull };
 ///
 /// Range     full above 0.
 /// Errors    NotFinite; OutOfRange.
-/// Source    meter: half of a percent, as 27 CFR 25.42 allows beer meters; the others, a dip 0.75
-/// %,
-///           a weight 0.25 % (of the difference, the tare the same), filled full 0.5 %, are common
-///           practice.
+/// Source    meter: half of a percent, as 27 CFR 25.42 allows beer meters; the others, a dip
+///           0.75 %, a weight 0.25 % (of the difference, the tare the same), filled full 0.5 %, are
+///           common practice.
 [[nodiscard]] Result<Volume> readingDeviation(GaugeMethod method, Volume full);
 
 /// What two gauges show beside what was foreseen. Draws, top-ups and soakage are taken off before.

@@ -40,9 +40,8 @@ struct Conductance {
 /// The drying of one day after another; made anew only when the climate changes.
 class DryingByDay {
 public:
-    /// Errors    as drying(). Without errors nothing but numbers moves: a Result<Drying> would cost
-    /// as
-    ///           much as the vapour pressures.
+    /// Errors    as drying(), which is not called here: its Result would cost as much as the vapour
+    ///           pressures.
     [[nodiscard]] Result<void> turnTo(const Climate& climate);
     [[nodiscard]] const Drying& now() const noexcept { return drying_; }
 

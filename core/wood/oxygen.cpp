@@ -1,5 +1,6 @@
 #include "core/wood/oxygen.hpp"
 
+#include "core/gas/oxygen.hpp"
 #include "core/units/checks.hpp"
 #include "core/wood/evaporation.hpp"
 
@@ -51,24 +52,26 @@ Result<OxygenTaken> throughWood(Area inner, Length stave, Duration time)
     return times(milligramPerLitre * volumes * years, usedBarrelRate);
 }
 
-Result<OxygenTaken> opened(Volume headSpace)
+Result<OxygenTaken> opened(Volume headSpace, Temperature air)
 {
     SPILE_TRY(needVolume("head_space_m3", headSpace));
-    return times(headSpace.si() * oxygenOfAir.si(), exchangePerOpening);
+    SPILE_ASSIGN(oxygen, gas::oxygenInAir(air));
+    return times(headSpace.si() * oxygen.si(), exchangePerOpening);
 }
 
-Result<OxygenTaken> drawn(DrawMethod method, Volume beer, Volume headSpace)
+Result<OxygenTaken> drawn(DrawMethod method, Volume beer, Volume headSpace, Temperature air)
 {
     SPILE_TRY(needVolume("drawn_m3", beer));
     SPILE_TRY(needVolume("head_space_m3", headSpace));
-    const double inAir = beer.si() * oxygenOfAir.si();
+    SPILE_ASSIGN(oxygen, gas::oxygenInAir(air));
+    const double inAir = beer.si() * oxygen.si();
     switch (method) {
         case DrawMethod::SampleHole:
             return times(inAir, {0.0, 0.5, 1.0});
         case DrawMethod::Valve:
             return times(inAir, {0.5, 0.75, 1.0});
         case DrawMethod::Bunghole: {
-            SPILE_ASSIGN(fromAbove, opened(headSpace));
+            SPILE_ASSIGN(fromAbove, opened(headSpace, air));
             const std::array both{times(inAir, {1.0, 1.0, 1.0}), fromAbove};
             return total(both);
         }

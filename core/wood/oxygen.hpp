@@ -14,11 +14,6 @@ namespace spile::wood {
 
 using OxygenTaken = MassSpread;
 
-/// Oxygen in a volume of air at 20 °C and 1 atm; 3.5 % more at 10 °C.
-///
-/// Source    ideal gas, 20.95 % oxygen of 31.9988 g/mol.
-inline constexpr Density oxygenOfAir = milligramsPerLitre(278.7);
-
 /// Return a rate of uptake through wood, moved to another barrel: in proportion to its surface per
 /// volume, against the thickness of its staves.
 ///
@@ -48,17 +43,18 @@ enum class DrawMethod : std::uint8_t {
 /// Return what a draw lets in: air in place of the beer (none to all through a sample hole, half to
 /// all through a valve, all from above), and from above a part of the head space too, as opened().
 ///
-/// Range     volumes 0 to 1e3 m3.
+/// Range     volumes 0 to 1e3 m3; air 0 to 50 °C, dry and of 1 atm.
 /// Errors    NotFinite; OutOfRange.
 /// Source    common practice; no measurement.
-[[nodiscard]] Result<OxygenTaken> drawn(DrawMethod method, Volume beer, Volume headSpace);
+[[nodiscard]] Result<OxygenTaken> drawn(DrawMethod method, Volume beer, Volume headSpace,
+                                        Temperature air = celsius(20));
 
 /// Return what an opening of the bung lets in: 10 to 30 % of the head space becomes air.
 ///
-/// Range     headSpace 0 to 1e3 m3.
+/// Range     headSpace 0 to 1e3 m3; air as drawn().
 /// Errors    NotFinite; OutOfRange.
 /// Source    memory.
-[[nodiscard]] Result<OxygenTaken> opened(Volume headSpace);
+[[nodiscard]] Result<OxygenTaken> opened(Volume headSpace, Temperature air = celsius(20));
 
 /// What is done with a whole volume of beer.
 enum class Handling : std::uint8_t {
@@ -71,8 +67,8 @@ enum class Handling : std::uint8_t {
 ///
 /// Range     beer 0 to 1e3 m3.
 /// Errors    NotFinite; OutOfRange.
-/// Source    figures from wine at 15 °C, as handbooks quote them; 0.3 is given the ends 0.2 and
-/// 0.5.
+/// Source    figures from wine at 15 °C, as handbooks quote them; the ends 0.2 and
+///           0.5 beside 0.3 are ours.
 [[nodiscard]] Result<OxygenTaken> handled(Handling handling, Volume beer);
 
 /// Return the sum of a ledger. Low ends and high ends are added as they are, as if all erred to one

@@ -44,14 +44,13 @@ struct ActivityCoefficients {
 
 /// Return the activity coefficients of ethanol and water in their mixture.
 ///
-/// Range     `ethanolMoleFraction` 0 to 1 (of ethanol and water alone, extract left out); t coldest
-///           to warmest. The pair obeys the equation of Gibbs and Duhem at every t.
+/// Range     `ethanolMoleFraction` 0 to 1 (of ethanol and water alone, extract left out); t -15 to
+///           45 °C. The pair obeys the equation of Gibbs and Duhem at every t.
 /// Errors    NotFinite; OutOfRange.
-/// Accuracy  partial pressures of ethanol at 25 °C within 2.5 % of the published ones for mole
+/// Accuracy  partial pressures of ethanol at 25 °C within 2 % of the published ones for mole
 ///           fractions 0.02 to 0.5. As x goes to 0 it is 6 % above what Henry's constant asks.
 /// Limits    fits to boiling mixtures (van Laar, NRTL, Wilson at 1 atm) are about twice too high
-/// for
-///           ethanol in a cellar; do not put them in here.
+///           for ethanol in a cellar; do not put them in here.
 /// Source    Redlich-Kister, three terms fitted to published partial pressures at 298 K, the first
 ///           term moved with temperature so that a trace of ethanol follows Henry's constant.
 [[nodiscard]] Result<ActivityCoefficients> activityCoefficients(double ethanolMoleFraction,

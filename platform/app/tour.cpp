@@ -106,7 +106,7 @@ void Tour::goOnUntil(TastingViewModel::StepKind kind)
 std::vector<Tour::Scene> Tour::scenes()
 {
     std::vector<Scene> all;
-    for (auto part : {registering(), tasting(), recording(), exchanging()}) {
+    for (auto part : {registering(), tasting(), recording(), working(), exchanging()}) {
         std::move(part.begin(), part.end(), std::back_inserter(all));
     }
     return all;
@@ -203,6 +203,81 @@ std::vector<Tour::Scene> Tour::recording()
             {QStringLiteral("record-move"), record(RecordViewModel::Move)},
             {QStringLiteral("record-empty"), record(RecordViewModel::Empty)},
             {QStringLiteral("record-fill"), record(RecordViewModel::Fill)}};
+}
+
+// The barrel that was registered full is gone on with as if it were empty: after the fill of a
+// sheet it is full again, whatever it was before.
+std::vector<Tour::Scene> Tour::working()
+{
+    auto& work = *app_.work();
+    const auto begin = [this, &work](const char* sheet) {
+        showBarrel();
+        if (work.barrel() == app_.barrel()->row().barrel) {
+            work.giveUp();
+            settle();
+        }
+        app_.beginWork(sheet);
+        settle();
+    };
+    const auto goTo = [this, &work](const char* step) {
+        for (int guard = 0; guard < 30 && work.stepName() != QLatin1String(step); ++guard) {
+            work.skip(0);
+            settle();
+        }
+    };
+    return {{QStringLiteral("sheets"),
+             [this] {
+                 showBarrel();
+                 app_.openSheetsOfBarrel();
+             }},
+            {QStringLiteral("step-caution"), [begin] { begin("fill"); }},
+            {QStringLiteral("step-gas"),
+             [begin, goTo, &work, this] {
+                 begin("purge");
+                 goTo("gas");
+                 work.stepAsk(QStringLiteral("room_l"), 0);
+             }},
+            {QStringLiteral("step-hold"), [&work, goTo] {
+                 Q_UNUSED(work)
+                 goTo("purge");
+             }},
+            {QStringLiteral("step-timer"), [&work] { work.beginStep(); }},
+            {QStringLiteral("step-stopped"), [&work] { work.stop(); }},
+            {QStringLiteral("was-here-work"),
+             [this] {
+                 app_.openWork()->refresh();
+                 settle();
+                 app_.navigator()->go(Navigator::Today);
+                 app_.navigator()->open(Navigator::WasHere);
+             }},
+            {QStringLiteral("step-readings"),
+             [begin, goTo, &work] {
+                 begin("fill");
+                 goTo("readings");
+                 work.stepAsk(QStringLiteral("sg_e4"), 0);
+             }},
+            {QStringLiteral("step-gauge"),
+             [begin, goTo, &work, this] {
+                 begin("gauge");
+                 work.chooseWord(QStringLiteral("gauge_way"), 3);
+                 settle();
+                 work.finish();
+                 settle();
+                 work.beginStep();
+                 settle();
+                 work.stepAsk(QStringLiteral("dip_mm"), 0);
+             }},
+            {QStringLiteral("climate"),
+             [this] {
+                 showBarrel();
+                 app_.openClimate();
+                 app_.climate()->stepTemperature(0);
+                 app_.climate()->stepHumidity(0);
+             }},
+            {QStringLiteral("calculate"), [this] {
+                 showBarrel();
+                 app_.openCalculators();
+             }}};
 }
 
 std::vector<Tour::Scene> Tour::exchanging()

@@ -35,6 +35,7 @@ private:
     [[nodiscard]] std::vector<Scene> registering();
     [[nodiscard]] std::vector<Scene> tasting();
     [[nodiscard]] std::vector<Scene> recording();
+    [[nodiscard]] std::vector<Scene> working();
     [[nodiscard]] std::vector<Scene> exchanging();
     void showBarrel();
     void goOnUntil(viewmodels::TastingViewModel::StepKind kind);

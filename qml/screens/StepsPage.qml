@@ -26,20 +26,41 @@ Page {
             text: page.viewModel.error
         }
     ]
-    footer: [
+    beside: Pad {
+        objectName: page.viewModel.stopped ? "giveUp" : "skip"
+        width: parent.width
+        small: true
+        marked: page.skipping
+        text: page.viewModel.stopped ? qsTr("Give the sheet up") : qsTr("Skip")
+        onFired: page.viewModel.stopped ? page.viewModel.giveUp() : page.toggleSkipping()
+    }
+    footer: Row {
+        id: row
+        readonly property real small: Math.round((width - spacing) * 0.32)
+        readonly property real large: width - spacing - small
+        width: parent.width
+        spacing: Theme.gap
+
+        Pad {
+            objectName: page.viewModel.stopped ? "leave" : "stop"
+            width: row.small
+            height: Math.max(implicitHeight, Theme.main)
+            text: page.viewModel.stopped ? qsTr("Leave it") : qsTr("Stop")
+            onFired: page.viewModel.stopped ? page.app.goBack() : page.viewModel.stop()
+        }
         HoldPad {
             objectName: "holdToBegin"
-            width: parent.width
+            width: row.large
             visible: !page.viewModel.begun && !page.viewModel.stopped && page.viewModel.holdToBegin
             enabled: page.viewModel.beginMissing.length === 0
             text: page.viewModel.beginText
             hint: page.viewModel.beginMissing.length > 0 ? page.viewModel.beginMissing
                                                          : qsTr("Hold: I have seen to the cautions")
             onHeld: page.viewModel.beginStep()
-        },
+        }
         Pad {
             objectName: "begin"
-            width: parent.width
+            width: row.large
             height: Math.max(implicitHeight, Theme.main)
             visible: !page.viewModel.begun && !page.viewModel.stopped && !page.viewModel.holdToBegin
             act: true
@@ -47,10 +68,10 @@ Page {
             text: page.viewModel.beginText
             hint: page.viewModel.beginMissing
             onFired: page.viewModel.beginStep()
-        },
+        }
         Pad {
             objectName: "finish"
-            width: parent.width
+            width: row.large
             height: Math.max(implicitHeight, Theme.main)
             visible: page.viewModel.begun && !page.viewModel.stopped
             act: page.viewModel.ripe || page.viewModel.tastes
@@ -58,53 +79,17 @@ Page {
             text: page.viewModel.finishText
             hint: page.viewModel.missing
             onFired: page.viewModel.finish()
-        },
+        }
         Pad {
             objectName: "goOn"
-            width: parent.width
+            width: row.large
             height: Math.max(implicitHeight, Theme.main)
             visible: page.viewModel.stopped
             act: true
             text: qsTr("Go on")
             onFired: page.viewModel.goOn()
-        },
-        Row {
-            id: row
-            readonly property real share: (width - spacing) / 2
-            width: parent.width
-            spacing: Theme.gap
-
-            Pad {
-                objectName: "stop"
-                width: row.share
-                visible: !page.viewModel.stopped
-                text: qsTr("Stop")
-                onFired: page.viewModel.stop()
-            }
-            Pad {
-                objectName: "leave"
-                width: row.share
-                visible: page.viewModel.stopped
-                text: qsTr("Leave it for now")
-                onFired: page.app.goBack()
-            }
-            Pad {
-                objectName: "skip"
-                width: row.share
-                visible: !page.viewModel.stopped
-                marked: page.skipping
-                text: qsTr("Skip")
-                onFired: page.skipping = !page.skipping
-            }
-            Pad {
-                objectName: "giveUp"
-                width: row.share
-                visible: page.viewModel.stopped
-                text: qsTr("Give the sheet up")
-                onFired: page.viewModel.giveUp()
-            }
         }
-    ]
+    }
 
     Connections {
         target: page.viewModel
@@ -116,6 +101,10 @@ Page {
                 page.scroller.contentY = 0
             }
         }
+    }
+    function toggleSkipping() {
+        page.skipping = !page.skipping
+        page.scroller.contentY = 0
     }
 
     Banner {
@@ -138,14 +127,20 @@ Page {
             onToggled: index => page.viewModel.skip(index)
         }
     }
-    Repeater { // before the step
-        model: page.viewModel.cautions
-        Banner {
-            required property string modelData
-            width: parent.width
-            kind: Banner.Caution
-            text: modelData
-        }
+    Banner { // before the step
+        objectName: "cautions"
+        width: parent.width
+        visible: page.viewModel.cautions.length > 0 && !page.viewModel.begun
+        kind: Banner.Caution
+        text: page.viewModel.cautions.join("\n\n")
+    }
+    TimerFace {
+        objectName: "timer"
+        width: parent.width
+        visible: page.viewModel.timed && page.viewModel.begun
+        text: page.viewModel.timer.text
+        caption: page.viewModel.timerCaption
+        overdue: page.viewModel.timer.over
     }
     Words {
         objectName: "say"
@@ -158,14 +153,6 @@ Page {
         visible: page.viewModel.hint.length > 0
         text: page.viewModel.hint
         color: Theme.colours.secondText
-    }
-    TimerFace {
-        objectName: "timer"
-        width: parent.width
-        visible: page.viewModel.timed && page.viewModel.begun
-        text: page.viewModel.timer.text
-        caption: page.viewModel.timerCaption
-        overdue: page.viewModel.timer.over
     }
     StepFacts {
         width: parent.width
@@ -180,5 +167,11 @@ Page {
         width: parent.width
         visible: page.viewModel.begun
         viewModel: page.viewModel
+    }
+    Banner { // still to be read while it is done
+        width: parent.width
+        visible: page.viewModel.cautions.length > 0 && page.viewModel.begun
+        kind: Banner.Caution
+        text: page.viewModel.cautions.join("\n\n")
     }
 }

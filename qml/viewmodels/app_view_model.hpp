@@ -117,6 +117,8 @@ public:
     /// The one way back. False if there is nothing below, so that the system may leave the app.
     Q_INVOKABLE bool goBack();
 
+    /// Begin a work sheet with the barrel that is shown, or go on with it; first say who works.
+    void beginWork(const std::string& sheet);
     /// The app was put aside or comes back; see Qt::ApplicationState.
     void applicationStateChanged(Qt::ApplicationState state);
 
@@ -156,7 +158,6 @@ signals:
 private:
     void connectPages();
     void connectWork();
-    void beginWork(const std::string& sheet);
     void pageChanged();
     void ready();
     void setStage(Stage stage, const QString& problem = {});

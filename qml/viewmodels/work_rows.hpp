@@ -48,6 +48,7 @@ public:
         Text,
         Note
     };
+    Q_ENUM(Role)
 
     using Rows<AskLine>::Rows;
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;

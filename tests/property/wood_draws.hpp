@@ -69,7 +69,9 @@ inline rc::Gen<std::vector<Climate>> anyDays(std::size_t least, std::size_t most
 /// The same climate each day.
 inline std::vector<Climate> steady(const Climate& climate, std::size_t count)
 {
-    return std::vector<Climate>(count, climate);
+    std::vector<Climate> days;
+    days.resize(count, climate);
+    return days;
 }
 
 }  // namespace spile::wood

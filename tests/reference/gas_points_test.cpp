@@ -109,7 +109,7 @@ Result<MassFlow> throughBore(const Point& point)
 }
 
 // Where the flow through a bore stops rising as the pressure behind it falls.
-double chokingRatio(const Point&)
+double chokingRatio(const Point& /*point*/)
 {
     const auto flow = [](double ratio) {
         return orificeFlow(bars(5), ratio * bars(5), millimetres(6), celsius(20)).value().si();

@@ -1,5 +1,6 @@
 // Sources: each point of wood.csv names its own. Tolerances: half a unit of the last digit printed
 // or the disagreement that the point states.
+#include "core/gas/oxygen.hpp"
 #include "core/liquor/extract.hpp"
 #include "core/wood/evaporation.hpp"
 #include "core/wood/explanation.hpp"
@@ -156,6 +157,8 @@ OxygenTaken throughWoodOf(const Point& p)
 
 double milligramsPerLitre(Mass oxygen, double beer) { return inGrams(oxygen) * 1e3 / beer; }
 
+double airsOxygen() { return gas::oxygenInAir(celsius(20)).value().si(); }
+
 // Milligrams in a litre that is handled as the point says.
 OxygenTaken handledOf(const Point& p)
 {
@@ -189,7 +192,6 @@ std::map<std::string, Formula> soakageAndOxygen()
          [](const Point& p) { return milligramsPerLitre(throughWoodOf(p).median, in(p, "l")); }},
         {"wood_oxygen_mg_l_year_high",
          [](const Point& p) { return milligramsPerLitre(throughWoodOf(p).high, in(p, "l")); }},
-        {"oxygen_of_air_mg_l", [](const Point&) { return inMilligramsPerLitre(oxygenOfAir); }},
         {"head_space_oxygen_mg_l",
          [](const Point& p) {
              // A draw from above of as much beer as there is head space: all of it is new air.
@@ -199,12 +201,12 @@ std::map<std::string, Formula> soakageAndOxygen()
         {"opening_share_low",
          [](const Point& p) {
              return opened(litres(in(p, "head_l"))).value().low.si() /
-                    (in(p, "head_l") * 1e-3 * oxygenOfAir.si());
+                    (in(p, "head_l") * 1e-3 * airsOxygen());
          }},
         {"opening_share_high",
          [](const Point& p) {
              return opened(litres(in(p, "head_l"))).value().high.si() /
-                    (in(p, "head_l") * 1e-3 * oxygenOfAir.si());
+                    (in(p, "head_l") * 1e-3 * airsOxygen());
          }},
         {"handling_low_mg_l",
          [](const Point& p) { return milligramsPerLitre(handledOf(p).low, 1); }},

@@ -89,6 +89,18 @@ TEST(Gravity, EndsWhereItSaysAndNamesWhatItRefuses)
     EXPECT_EQ(notFinite(specificGravityOfPlato(noNumber)), "degrees_plato");
 }
 
+TEST(Gravity, HasNeitherAStepNorAKinkWhereItsPiecesMeet)
+{
+    constexpr double step = 1e-7;
+    const auto slopeFrom = [](double s) {
+        return (*degreesPlato(s + step) - *degreesPlato(s)) / step;
+    };
+    for (const double seam : {0.995, 1.005, 1.101, 1.110}) {
+        EXPECT_NEAR(*degreesPlato(seam + 1e-9), *degreesPlato(seam - 1e-9), 1e-6) << seam;
+        EXPECT_NEAR(slopeFrom(seam), slopeFrom(seam - step), 0.01) << seam;
+    }
+}
+
 TEST(CorrectedGravity, LeavesAReadingAtItsReference)
 {
     for (const Temperature reference : {celsius(20), fahrenheit(60), celsius(15)}) {

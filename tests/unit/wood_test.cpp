@@ -84,6 +84,20 @@ TEST(LossCourse, SaysWhenTheBarrelDriesUpAndKeepsTheDaysBefore)
     expectRefused(lossCourse(beer(), leaking, days, out), ErrorCode::OutOfRange, "liquor");
     EXPECT_GT(out[0].volume, litres(190));
     EXPECT_EQ(out[1999].volume, Volume{});
+    for (const CourseDay& day : out) {
+        EXPECT_LE(day.realExtract, 44);  // as far as gravity is known
+    }
+}
+
+TEST(LossCourse, SaysWhenASpiritHasNoWaterLeft)
+{
+    const auto spirit = liquor::liquorOf(litres(5), 0.70, 0).value();
+    const Wood leaking{squareMetres(1.83), standardStave, 4e-9, 0.001};
+    const std::array days{Climate{celsius(30), 0}};  // takes 2 kg of water, of which there are 1.7
+    std::array<CourseDay, 1> out{};
+    expectRefused(lossCourse(spirit, leaking, days, out), ErrorCode::OutOfRange, "liquor");
+    expectRefused(evaporated(spirit, leaking, days[0], spile::days(1)), ErrorCode::OutOfRange,
+                  "liquor");
 }
 
 TEST(LossCourse, RefusesRowsThatDoNotFitTheDays)
@@ -183,6 +197,7 @@ TEST(Explanation, SaysThatEightGallonsAreMoreThanWoodAndAirTake)
     const auto all = explainLoss(downTo(45)).value();
     EXPECT_TRUE(all.moreThanExplained);
     EXPECT_NEAR(inUsGallons(all.evaporation.median), 1.08, 0.01);
+    EXPECT_NEAR(inLitres(all.soakage.high), 6 + 5 * 24.0 / 99, 0.001);
     EXPECT_GT(all.unexplained, usGallons(3));
     const auto usual = explainLoss(downTo(51)).value();
     EXPECT_FALSE(usual.moreThanExplained);
@@ -201,8 +216,15 @@ TEST(Oxygen, ThroughTheBungholeIsMoreThanThroughASampleHole)
 {
     const auto hole = drawn(DrawMethod::SampleHole, millilitres(100), litres(5)).value();
     const auto bung = drawn(DrawMethod::Bunghole, millilitres(100), litres(5)).value();
-    EXPECT_NEAR(inGrams(hole.median) * 1e3, 13.9, 0.05);  // half of 0.1 L of air
-    EXPECT_NEAR(inGrams(bung.median) * 1e3, 27.9 + 278.7, 0.1);
+    EXPECT_NEAR(inGrams(hole.median) * 1e3, 13.9, 0.05);  // half of 0.1 L of air of 278.65 mg/L
+    EXPECT_NEAR(inGrams(bung.median) * 1e3, 278.65 * (0.1 + 0.2 * 5), 0.05);
+}
+
+TEST(Oxygen, PassesTwiceAsFastThroughWoodOfHalfTheThickness)
+{
+    const auto thick = throughWood(squareMetres(1), millimetres(26), days(100)).value();
+    const auto thin = throughWood(squareMetres(1), millimetres(13), days(100)).value();
+    EXPECT_NEAR(thin.median / thick.median, 2, 1e-12);
 }
 
 TEST(Rewetting, FollowsHowLongTheBarrelStoodEmpty)

@@ -1,5 +1,6 @@
 // The program is killed right after each tap of a tasting is shown as kept: when it is started
-// again the tap is on the sheet, and the screen says where the taster was.
+// again the tap is on the sheet, and the screen says where the taster was. It is also killed in the
+// middle of a timer: then it comes back at the same step with the right time left.
 //
 // The same program plays both parts: with a folder and a number it is the one that is killed.
 #include "core/cellar/acts/registering.hpp"
@@ -95,12 +96,86 @@ int beKilled(const QString& folder, int after)
     return 0;
 }
 
+// An empty barrel, whose heads are wetted for half an hour each.
+void makeEmptyBarrel(const QString& folder)
+{
+    Device device(folder);
+    auto made = cellar::Cellar::create(
+        device.cellar, {device.clock, device.disk, device.random, device.ids, device.keys},
+        {"Test", "TEST", "Phone"});
+    QVERIFY(made.has_value());
+    QVERIFY(cellar::registerPerson(**made, "Ada").has_value());
+    cellar::NewBarrel barrel;
+    barrel.mark = "Rum 4";
+    barrel.size = litres(200);
+    barrel.emptied = device.clock.now() - std::chrono::days(40);
+    QVERIFY(cellar::registerBarrel(**made, barrel).has_value());
+}
+
+// Ends as soon as the timer of the second step is seen to run.
+int beKilledInATimer(const QString& folder)
+{
+    Device device(folder);
+    support::AppWindow shown(device.app);
+    device.app.start();
+    if (!shown.settle()) {
+        return 3;
+    }
+    device.app.people()->choose(0);
+    auto& work = *device.app.work();
+    QObject::connect(&work, &viewmodels::WorkViewModel::changed, [&] {
+        if (work.isTimed() && work.timer()->isRunning()) {
+            std::raise(SIGKILL);
+        }
+    });
+    device.app.allBarrels();
+    for (const char* pad : {"row0", "work", "sheet1", "tick0", "finish", "begin"}) {
+        shown.settle();
+        if (!shown.tap(QString::fromLatin1(pad))) {
+            std::fprintf(stderr, "%s cannot be tapped\n", pad);
+            return 4;
+        }
+    }
+    return 0;
+}
+
 }  // namespace
 
 class Kill : public QObject {
     Q_OBJECT
 
 private slots:
+    void inTheMiddleOfATimer()
+    {
+        const support::TempFolder temporary;
+        const QString folder = QString::fromStdString(temporary.path().string());
+        makeEmptyBarrel(folder);
+        const auto before = std::chrono::steady_clock::now();
+        QProcess killed;
+        killed.start(QCoreApplication::applicationFilePath(),
+                     {QStringLiteral("--be-killed"), folder, QStringLiteral("timer")});
+        QVERIFY(killed.waitForFinished(60'000));
+        QVERIFY2(killed.exitStatus() == QProcess::CrashExit,
+                 killed.readAllStandardError().constData());
+
+        Device device(folder);
+        support::AppWindow shown(device.app);
+        device.app.start();
+        QVERIFY(shown.settle());
+        QTRY_COMPARE(device.app.navigator()->page(), viewmodels::Navigator::WasHere);
+        QVERIFY(shown.tap(QStringLiteral("goOnWork0")));
+        QTRY_COMPARE(device.app.navigator()->page(), viewmodels::Navigator::Steps);
+        auto& work = *device.app.work();
+        QCOMPARE(work.stepName(), QStringLiteral("upper_head"));
+        QVERIFY(work.timer()->isRunning());
+        // Half an hour, less the time since, to the second.
+        const QStringList parts = work.timer()->text().split(QLatin1Char(':'));
+        const int left = parts.value(0).toInt() * 60 + parts.value(1).toInt();
+        const auto passed =
+            std::chrono::ceil<std::chrono::seconds>(std::chrono::steady_clock::now() - before);
+        QVERIFY2(left <= 1800 && left >= 1800 - passed.count(), qPrintable(work.timer()->text()));
+    }
+
     void afterEachTap_data()
     {
         QTest::addColumn<int>("after");
@@ -159,7 +234,9 @@ int main(int argc, char** argv)
     QGuiApplication application(argc, argv);
     const QStringList arguments = QCoreApplication::arguments();
     if (arguments.value(1) == QLatin1String("--be-killed")) {
-        return spile::beKilled(arguments.value(2), arguments.value(3).toInt());
+        return arguments.value(3) == QLatin1String("timer")
+                   ? spile::beKilledInATimer(arguments.value(2))
+                   : spile::beKilled(arguments.value(2), arguments.value(3).toInt());
     }
     spile::Kill test;
     return QTest::qExec(&test, argc, argv);
