@@ -90,6 +90,30 @@
         <source>Next</source>
         <translation>Als Nächstes</translation>
     </message>
+    <message>
+        <source>Outlook</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work sheets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One step at a time, with this barrel&apos;s numbers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The air of the place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calculate</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>BarrelsPage</name>
@@ -134,6 +158,24 @@
     </message>
 </context>
 <context>
+    <name>CalculatePage</name>
+    <message>
+        <source>Calculate</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>CallBar</name>
+    <message>
+        <source>Go there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>CameraProblem</name>
     <message>
         <source>%1 %2</source>
@@ -165,6 +207,37 @@
     <message>
         <source>Choose a barrel on the left, or scan one.</source>
         <translation>Wähle links ein Fass oder scanne eines.</translation>
+    </message>
+</context>
+<context>
+    <name>ClimatePage</name>
+    <message>
+        <source>The air of the place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who?</source>
+        <translation type="unfinished">Wer?</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation type="unfinished">Eintragen</translation>
+    </message>
+    <message>
+        <source>Warm, dry air takes more water out of a barrel, and its strength rises; damp air takes more alcohol. What is recorded here holds until the next time, for all barrels of the place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation type="unfinished">Temperatur</translation>
+    </message>
+    <message>
+        <source>Humidity</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -588,6 +661,87 @@
     <message>
         <source>Put away</source>
         <translation>Ausblenden</translation>
+    </message>
+</context>
+<context>
+    <name>NumberText</name>
+    <message>
+        <source>%1 lb</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 kg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 psi</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 bar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 kN</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 cm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 points of % vol</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 ppm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 mg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not known: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2 to %3)</source>
+        <comment>a value with its range</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n second(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n hour(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation type="unfinished">
+            <numerusform>%n Tag</numerusform>
+            <numerusform>%n Tage</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -1023,6 +1177,800 @@
     </message>
 </context>
 <context>
+    <name>Sheets</name>
+    <message>
+        <source>Between fills</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drain the heel and the loose char.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing runs out any more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Smell and look inside, with a lamp that makes no spark.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rinse with hot water until it runs clear. Leave the char alone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It runs clear, and it is drained</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is it for next?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Refill within {refill_by}; wood that dries out leaks and grows mould.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To hold it wet, pour in {wet_spirit} of the same kind of spirit and bung it tight. Turn it once a week.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No sulphur stick in a barrel that held spirit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bung it, wipe it, and lay it where the air is cool and damp.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It lies wedged, bung up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Carbon dioxide collects low in a room and gives no warning. Air the room, lead the gas outside, wear a monitor, and be within call. Leave at 5,000 ppm if you stay all day, at 30,000 ppm at once.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The bunghole stays open whenever gas is on. A closed barrel bursts at the heads.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No flame, sulphur stick or hot work at an open spirit barrel: its vapour can ignite.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Never alcohol near a flame or hot metal. Let metal cool until you can hold it, and let the spray dry off.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ease every bung and nail as if there were pressure behind it: a quarter turn, a pause, your face turned away.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Push beer with no more than {push_warn}; never above {push_refuse}. No head is rated. A relief valve stands in the line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Never steam or heat a closed barrel. Hot water scalds: gloves, boots, and the bung out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drill with a sanitised, cool bit. Goggles on. No flame is needed for any of this.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tasting strong beer: spit, few barrels a day, not alone, and no driving.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A full spirit barrel weighs about 250 kg, an empty one about 50 kg. Use a lift or enough hands, and wedge it before you let go.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spirit that is added can change the legal class and the tax of the beer. Measure and write down what goes in and what is drained, and ask your authority first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fill</source>
+        <translation type="unfinished">Füllen</translation>
+    </message>
+    <message>
+        <source>Is the beer fit to fill?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The gravity is what it was three days ago</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A warmed sample does not smell of butter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is flat: swirled in a glass, it does not foam</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is as cold as the cellar, or colder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Is the barrel ready?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was tight when it was last wet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It has been purged, and the bung lay on since</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Run the line from the tank into the bunghole, down to the bottom.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing may splash. The barrel&apos;s gas leaves by the bunghole.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The line is full of beer, without air</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open it slowly. Fill to {headspace} below the bung.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cold beer grows as it warms: the room is for that. {headspace_volume} of it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close the valve at the tank, then the gas.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How much went in?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close it with an airlock or a one-way bung until it is quiet; then with a solid bung.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The first readings. The outlook starts from them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taste it, as it went in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fill a bottle with the same beer, close it, write the barrel&apos;s code on it, and keep it cold and dark.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The bottle is put away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look for leaks in an hour, then after a day, three days and a week. The due list calls you.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gauge the level</source>
+        <translation type="unfinished">Füllstand messen</translation>
+    </message>
+    <message>
+        <source>How will you gauge it?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No bung is opened only to dip: each opening costs oxygen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weigh the barrel with all it holds.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ease the upper nail for a moment. Does it run?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The bung is off anyway: dip with a clean stick, straight down to the wood.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What did the meter show?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It should hold {expected_now}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Volume</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Topped up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drawn</source>
+        <translation type="unfinished">Probe gezogen</translation>
+    </message>
+    <message>
+        <source>Weight with all it holds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wet dip, from the bung</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The nail, above the head&apos;s lowest point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drained</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gravity, as read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sample, as it was read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The hydrometer is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pH</source>
+        <translation type="unfinished">pH</translation>
+    </message>
+    <message>
+        <source>The beer</source>
+        <translation type="unfinished">Das Bier</translation>
+    </message>
+    <message>
+        <source>Strength of the beer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spirit put in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strength of the spirit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gas pressure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bore of the hose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length of the hose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gas in the cylinder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The room</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Changes of its air</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weight of the empty barrel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Girth at the bilge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Girth at the chime</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length over all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Thickness of a stave</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What do you see?</source>
+        <translation type="unfinished">Was siehst du?</translation>
+    </message>
+    <message>
+        <source>What do you see now?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was done?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What closes it now?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For next</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What goes in?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How is it known?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The hole is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Does it run?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which beer?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Held then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Empty for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It should hold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What that means</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Full</source>
+        <translation type="unfinished">Voll</translation>
+    </message>
+    <message>
+        <source>Full, by the tape</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It holds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On a head at the pressure limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Below the bung</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Room for warming up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not higher than</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not lower than</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left in the cylinder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left in the barrel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oxygen by this draw</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oxygen left in the barrel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gas used</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time to purge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Never above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No more than</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Refill by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The air of the room</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The wood takes up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>If all of it stays</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What stays adds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gone into the wood</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Room above the beer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gravity at 20 °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At the nail</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At this dip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By this weight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spirit to wet it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leak watch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look and feel all round, with a lamp and a dry hand.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look {leak_look}: an hour, a day, three days and a week after filling.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Between the staves, and at the chime</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Both heads, at the joints and round the edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The bung, the pegs and the sample nail</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The hoops sit tight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mend it now, while it is small.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drive the hoop home for a weeping joint; a cedar or oak peg for a worm hole; barrel wax for a seep. Never a nail into a stave that holds pressure.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wipe it dry, and look again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Has the airlock been quiet for two days? Then drive a solid bung.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sanitise and purge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rinse out loose char and dust with hot water, and drain it well. A fresh barrel that smells clean needs none.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spray bunghole, bung, gas lance and filling tube with sanitiser. Give it its time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All that will touch the beer is wet with sanitiser</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is your gas line like?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The numbers are kept for the next time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lance to the bottom, bunghole open. Open the gas, slowly, to {purge_pressure}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close the gas at the cylinder.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close the gas at the cylinder. Take the lance out and lay the bung on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cylinder is shut and the line is empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Receive a barrel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look at it all over: staves, heads, hoops, bung and chime.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the bung out and smell.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It smells of spirit and wood; not of mould, vinegar or rotten eggs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With a lamp that makes no spark, the char looks whole and dry or spirit-wet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measure it outside with a tape.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The girth at the bilge and at the chime, the length over all, the thickness of a stave at the bunghole.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weigh it empty, as it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The wood takes up liquid: weigh it again wet, after the first beer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It has been empty for {days_empty}. {fitness}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draw from the sample hole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Does it have a sample hole?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lay out: a bit of 2.8 mm, a stainless nail of 3 mm, a clean glass, sanitiser.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bit, nail and board are wet with sanitiser</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is hot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark the middle of a board of the head, {hole_low} to {hole_high} above its lowest point.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Above the lees and below the level to come. Never at a joint.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is marked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Glass below. Drill straight through, draw the bit back, and let it run into the glass.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Push the nail in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Glass below. Ease the nail, and let it run.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>If it runs slowly, ease the bung a little; gas, not air, should follow.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Push the sanitised nail in, wipe the head, and look if it is dry.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The nail is in and dry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How much did you draw?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taste it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Swell and re-wet the wood</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drive the hoops home, all round, a little at a time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No hoop moves under the thumb</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stand it on one head, bung out. Pour hot water on the upper head, up to the chime.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turn it over and wet the other head the same way.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pour in {wet_spirit} of the same kind of spirit, and bung it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water would do, but it dilutes the beer and brings oxygen. If all of it stays, it adds {spirit_adds} to the beer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lay it down. Give it a quarter turn every six hours, so that each stave is wet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it lying bung up, wedged.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drain what has not gone into the wood, and measure it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Is it tight now?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draw by syringe at the bunghole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sanitise bung, syringe and tube. Have the gas lance at hand.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tube and syringe are wet with sanitiser</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ease the bung, lay the lance in the bunghole with a breath of gas, and draw from the middle of the beer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close the gas, then the bung.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bung it at once, and close the gas.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The bung is in and the gas is shut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Top up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It should hold {expected_now}; full is {full}. Is a top-up better than the air above the beer?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Many clean programmes never top up: each opening brings oxygen, and fresh beer changes the blend.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The beer for it is sound, flat and cold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ease the bung. Fill slowly from below, with the tube under the surface.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close the valve at the tank, then the gas. Then the bung.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bung it, and wipe it dry.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SheetsPage</name>
+    <message>
+        <source>Work sheets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One step at a time; what can hurt stands before its step. Local rules and licensed practice come first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Shell</name>
     <message>
         <source>Due</source>
@@ -1049,6 +1997,24 @@
     </message>
 </context>
 <context>
+    <name>StepAsks</name>
+    <message>
+        <source>Another beer</source>
+        <translation type="unfinished">Anderes Bier</translation>
+    </message>
+    <message>
+        <source>The beer</source>
+        <translation type="unfinished">Das Bier</translation>
+    </message>
+</context>
+<context>
+    <name>StepFacts</name>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished">%1: %2</translation>
+    </message>
+</context>
+<context>
     <name>StepPad</name>
     <message>
         <source>%1: less by %2</source>
@@ -1057,6 +2023,49 @@
     <message>
         <source>%1: more by %2</source>
         <translation>%1: um %2 mehr</translation>
+    </message>
+</context>
+<context>
+    <name>StepsPage</name>
+    <message>
+        <source>Who?</source>
+        <translation type="unfinished">Wer?</translation>
+    </message>
+    <message>
+        <source>Give the sheet up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Skip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation type="unfinished">Anhalten</translation>
+    </message>
+    <message>
+        <source>Hold: I have seen to the cautions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stopped. %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stopped. Nothing has to be closed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why is it skipped?</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1809,6 +2818,310 @@
         <source>taken back</source>
         <translation>gestrichen</translation>
     </message>
+    <message>
+        <source>hoop driven</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>peg driven</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>waxed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bung changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nail hole plugged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>airlock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one-way bung</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>solid bung</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nail</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>made for 20 °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>made for 60 °F</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>made for 15 °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>spirit of the same kind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another spirit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>done early</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>skipped</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not needed today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>done before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no tool at hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not safe here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fill it as it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Re-wet it with spirit before it is filled.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Swell it first, then re-wet it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Prove first that it still holds water.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too early to tell.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it loses is usual for it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It loses more than foreseen: gauge again in two weeks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It may leak. Measured again? Was it filled full? Drips on the floor?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>again tomorrow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>again on the third day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>again a week after filling</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>whenever you pass by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clear: below the 8-hour limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>above the 8-hour limit of 5,000 ppm: air the room</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>above 30,000 ppm: leave the room now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>above 40,000 ppm: danger to life</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>L</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mL</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fl oz</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lb</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>°C</source>
+        <translation type="unfinished">°C</translation>
+    </message>
+    <message>
+        <source>°F</source>
+        <translation type="unfinished">°F</translation>
+    </message>
+    <message>
+        <source>%</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>psi</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>m³</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ft³</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1/h</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mended</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>topped up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>put in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>air measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>step of a work sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>receiving</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>swelling</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>purging</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>filling</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leak watch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gauging</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drawing at the sample hole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drawing at the bunghole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>topping up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>between fills</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>spile::viewmodels::AppViewModel</name>
@@ -1834,6 +3147,10 @@
             <numerusform>Die Uhr des Telefons wurde um %n Minute verstellt. Alle Einträge behalten ihre Reihenfolge.</numerusform>
             <numerusform>Die Uhr des Telefons wurde um %n Minuten verstellt. Alle Einträge behalten ihre Reihenfolge.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>The work sheet is done: all of it is kept.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1923,6 +3240,11 @@
         <source>Scores of before are hidden while you draw and taste.</source>
         <translation>Frühere Werte sind verdeckt, während du ziehst und verkostest.</translation>
     </message>
+    <message>
+        <source>%1 (%2 to %3)</source>
+        <comment>a volume with its range</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>spile::viewmodels::BarrelsViewModel</name>
@@ -1945,6 +3267,30 @@
     <message>
         <source>Resting</source>
         <translation>Ruht</translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::ClimateViewModel</name>
+    <message>
+        <source>%1, %2 %, %3</source>
+        <comment>temperature, humidity, when</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say first where the barrel lies: Move it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say who you are first.</source>
+        <translation type="unfinished">Sag erst, wer du bist.</translation>
+    </message>
+    <message>
+        <source>Step to both numbers first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The air of %1: kept.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2136,6 +3482,31 @@
         <source>%1, still on another device</source>
         <translation>%1, noch auf einem anderen Gerät</translation>
     </message>
+    <message>
+        <source>drained %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at least %1: the nail runs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at most %1: the nail does not run</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <comment>a sheet, an outcome, a reason</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Topped up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put in</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>spile::viewmodels::JoiningViewModel</name>
@@ -2189,6 +3560,27 @@
     <message>
         <source>begun %1</source>
         <translation>begonnen %1</translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::OpenWorkViewModel</name>
+    <message>
+        <source>step %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, begun %2</source>
+        <comment>a person, a time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a sheet, a barrel</comment>
+        <translation type="unfinished">%1, %2</translation>
+    </message>
+    <message>
+        <source>%1: time is up</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2383,6 +3775,24 @@
     </message>
 </context>
 <context>
+    <name>spile::viewmodels::SheetsViewModel</name>
+    <message>
+        <source>open: go on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n step(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Go on: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>spile::viewmodels::TakeInViewModel</name>
     <message>
         <source>%1
@@ -2574,6 +3984,67 @@
         <source>%1, %2: kept</source>
         <comment>fault, strength</comment>
         <translation>%1, %2: gespeichert</translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::WorkViewModel</name>
+    <message>
+        <source>%1 · step %2 of %3</source>
+        <comment>Rum 3, ...</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begin: %1</source>
+        <comment>a time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paused, %1 left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time is up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tick all off, or skip the step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Still open: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taste now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done early</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done early, next step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished">Fertig</translation>
+    </message>
+    <message>
+        <source>Done, next step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looks unusual for this barrel. Keep it, or change it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>May be left out</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 </TS>

@@ -50,6 +50,30 @@
     </message>
 </context>
 <context>
+    <name>NumberText</name>
+    <message numerus="yes">
+        <source>%n second(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n hour(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation type="unfinished">
+            <numerusform>%n day</numerusform>
+            <numerusform>%n days</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>TasteClose</name>
     <message numerus="yes">
         <source>%n photo(s) on this sheet</source>
@@ -168,6 +192,16 @@
         <translation>
             <numerusform>%n score</numerusform>
             <numerusform>%n scores</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::SheetsViewModel</name>
+    <message numerus="yes">
+        <source>%n step(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
         </translation>
     </message>
 </context>

@@ -105,7 +105,7 @@ Result<Duration> timeToVolumes(double first, double last, double target, Duratio
         return fail(ErrorCode::OutOfRange, "target_volumes", std::to_string(target),
                     first < last ? "below the last" : "above the last");
     }
-    return std::log((first - last) / (target - last)) * timeConstant;
+    return (std::log(std::abs(first - last)) - std::log(std::abs(target - last))) * timeConstant;
 }
 
 Result<double> residualVolumes(Temperature warmest)

@@ -57,9 +57,6 @@ public:
     // begins and ends at the same height.
     [[nodiscard]] double highestMean(double window) const
     {
-        if (at(end_) <= first_) {
-            return mean(0, window);
-        }
         double low = 0;
         double high = end_;
         for (int i = 0; i < 60; ++i) {

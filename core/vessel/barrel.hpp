@@ -12,11 +12,11 @@
 /// between two flat heads. For a 53 gallon barrel the three differ by 0.3 % of the volume; the
 /// millimetres of its measures matter more.
 ///
-/// Accuracy  of the mathematics, for heads of at least half the bilge, which all barrels have:
-/// lying
-///           volumes 1e-9 of the full one, wetted areas 1e-8 of the inner one; 1e-4 down to a head
-///           of nothing. Full and standing volumes 1e-13. What a real barrel holds is known to 1 %
-///           from its measures, and to 0.2 % where it was calibrated and its dip taken.
+/// Accuracy  of the mathematics, for heads of at least half the bilge and lengths of at least 0.8
+///           of it, as all barrels have: lying volumes 1e-9 of the full one, wetted areas 1e-8 of
+///           the inner one; 1e-4 for all others, down to a head of nothing. Full and standing
+///           volumes 1e-13. What a real barrel holds is known to 1 % from its measures, and to 0.2
+///           % where it was calibrated and its dip taken.
 /// Errors    of all functions: NotFinite; OutOfRange. `subject` is the measure, with its unit, the
 ///           value and the limits in that unit.
 /// Limits    wood swells and staves bend; the bung's hole and the heads' dishing are left out.

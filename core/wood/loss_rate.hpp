@@ -58,7 +58,7 @@ struct LossSeen {
 /// Range     |predicted|, |measured| at most 1e3 m3; deviation 1e-9 to 1e3 m3; logSd 0 to 10.
 /// Errors    NotFinite; OutOfRange; OutOfRange "measured_loss_m3" for a gain of 4 deviations beyond
 ///           what was foreseen: something was topped up and not booked, or a gauge is wrong.
-/// Limits    Gaussian about the peak (Laplace); good while a gauge is no better than 1 part in 100.
+/// Limits    Gaussian about the peak (Laplace); a gauge of great precision deserves more.
 [[nodiscard]] Result<LossRate> updated(const LossRate& prior, const LossSeen& seen);
 
 /// What a loss says of a barrel.

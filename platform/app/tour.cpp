@@ -237,7 +237,8 @@ std::vector<Tour::Scene> Tour::working()
                  goTo("gas");
                  work.stepAsk(QStringLiteral("room_l"), 0);
              }},
-            {QStringLiteral("step-hold"), [&work, goTo] {
+            {QStringLiteral("step-hold"),
+             [&work, goTo] {
                  Q_UNUSED(work)
                  goTo("purge");
              }},

@@ -16,6 +16,11 @@ Page {
     backShown: true
     onBackPressed: page.app.goBack()
 
+    Words {
+        width: parent.width
+        text: qsTr("One step at a time; what can hurt stands before its step. Local rules and licensed practice come first.")
+        color: Theme.colours.secondText
+    }
     Repeater {
         model: page.viewModel.titles
 

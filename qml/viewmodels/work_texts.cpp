@@ -151,7 +151,7 @@ QString WorkViewModel::missing() const
 
 bool WorkViewModel::canFinish() const
 {
-    return step_ != nullptr && !busy_ && isBegun() && !work_.stopped && missing().isEmpty();
+    return step_ != nullptr && !ending_ && isBegun() && !work_.stopped && missing().isEmpty();
 }
 
 QString WorkViewModel::finishText() const
@@ -218,7 +218,10 @@ AskLine WorkViewModel::lineOf(const std::string& name) const
                          [&](const cellar::NamedRow& beer) { return beer.name == value.text; });
         line.words = namesOf(beers_);
         line.choice = chosen == beers_.end() ? -1 : static_cast<int>(chosen - beers_.begin());
-        line.text = line.choice < 0 ? QString::fromStdString(value.text) : QString();
+        const auto typed = typed_.find(name);
+        line.text = typed != typed_.end() ? typed->second
+                    : line.choice < 0     ? QString::fromStdString(value.text)
+                                          : QString();
     }
     if (ask->optional && line.note.isEmpty()) {
         line.note = tr("May be left out");

@@ -1,11 +1,9 @@
 #include "qml/viewmodels/work_view_model.hpp"
 
-#include "core/plan/asks.hpp"
 #include "qml/viewmodels/barrel_rows.hpp"
 #include "qml/viewmodels/error_text.hpp"
 #include "qml/viewmodels/names.hpp"
 #include "qml/viewmodels/notice.hpp"
-#include "qml/viewmodels/settings.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -92,23 +90,27 @@ void WorkViewModel::resume(const SubjectId& run)
 
 void WorkViewModel::perform(Act act)
 {
-    if (busy_ || work_.run.isZero()) {
+    if (ending_ || work_.run.isZero()) {
         return;
     }
-    busy_ = true;
-    error_.clear();
+    ++pending_;
     context_.workers.act(
         this,
         [act = std::move(act), run = work_.run](cellar::Cellar& cellar) -> Result<Seen> {
             SPILE_TRY(act(cellar, run));
             return see(cellar, run);
         },
-        [this](Result<Seen> seen) { take(std::move(seen)); });
+        [this](Result<Seen> seen) {
+            --pending_;
+            if (!seen || pending_ == 0) {  // of several the last one knows all
+                typed_.clear();
+                take(std::move(seen));
+            }
+        });
 }
 
 void WorkViewModel::take(Result<Seen> seen)
 {
-    busy_ = false;
     if (!seen) {
         error_ = textOf(seen.error());
         emit changed();
@@ -134,13 +136,13 @@ void WorkViewModel::take(Result<Seen> seen)
 
 void WorkViewModel::refresh()
 {
-    if (work_.run.isZero() || busy_) {
+    if (work_.run.isZero() || isBusy()) {
         return;
     }
     context_.workers.read(
         this, [run = work_.run](cellar::Cellar& cellar) { return see(cellar, run); },
         [this, run = work_.run](Result<Seen> seen) {
-            if (seen && run == work_.run && !busy_) {
+            if (seen && run == work_.run && !isBusy()) {
                 take(std::move(seen));
             }
         });
@@ -151,40 +153,6 @@ void WorkViewModel::resumeTimer()
     timer_.stop();
     if (work_.timer && !work_.timer->pausedLeft) {
         timer_.resume(work_.timer->wallEnd, work_.timer->bootEnd, work_.timer->bootId);
-    }
-}
-
-// What is the same every time, such as the hose, is filled in as it was last.
-void WorkViewModel::offerRemembered()
-{
-    if (step_ == nullptr || !isBegun()) {
-        return;
-    }
-    std::vector<std::pair<std::string, cellar::WorkValue>> offered;
-    for (const std::string& name : plan::shownNames(step_->asks, work_.values)) {
-        const plan::AskSpec* ask = plan::findAsk(name);
-        if (ask == nullptr || !ask->remembered || work_.values.contains(name)) {
-            continue;
-        }
-        const auto last = context_.settings.lastAnswer(QString::fromStdString(name));
-        if (ask->kind == plan::AskKind::Number) {
-            const std::int64_t number =
-                last.canConvert<qlonglong>() ? last.toLongLong() : ask->usual;
-            if (plan::checkAsk(name, number)) {
-                offered.push_back({name, {number, {}}});
-            }
-        } else if (!last.toString().isEmpty()) {
-            offered.push_back({name, {{}, last.toString().toStdString()}});
-        }
-    }
-    if (!offered.empty()) {
-        perform([offered = std::move(offered)](cellar::Cellar& cellar,
-                                               const SubjectId& run) -> Result<void> {
-            for (const auto& [name, value] : offered) {
-                SPILE_TRY(cellar::keepValue(cellar, run, name, value));
-            }
-            return {};
-        });
     }
 }
 
@@ -228,77 +196,6 @@ void WorkViewModel::beginStep()
     });
 }
 
-void WorkViewModel::keep(const std::string& ask, const std::optional<cellar::WorkValue>& value)
-{
-    perform([=](cellar::Cellar& cellar, const SubjectId& run) {
-        return cellar::keepValue(cellar, run, ask, value);
-    });
-}
-
-void WorkViewModel::tick(int index)
-{
-    if (step_ == nullptr || index < 0 || index >= static_cast<int>(step_->ticks.size())) {
-        return;
-    }
-    const std::string& name = step_->ticks[static_cast<std::size_t>(index)].name;
-    keep(name,
-         work_.values.contains(name) ? std::nullopt : std::optional(cellar::WorkValue{1, {}}));
-}
-
-void WorkViewModel::stepAsk(const QString& askName, int count)
-{
-    const std::string name = askName.toStdString();
-    const plan::AskSpec* ask = plan::findAsk(name);
-    if (ask == nullptr || ask->kind != plan::AskKind::Number) {
-        return;
-    }
-    const bool us = context_.formats.units == Formats::Units::Us;
-    const plan::Scale& scale = us ? ask->us : ask->metric;
-    const auto known = work_.values.find(name);
-    std::int64_t number = plan::expectedOf(name, facts_).value_or(ask->usual);
-    if (known != work_.values.end() && known->second.number) {
-        const double steps =
-            std::round(plan::shown(*known->second.number, scale) / scale.step) + count;
-        number = plan::stored(steps * scale.step, scale);
-    }
-    number = std::clamp(number, ask->least, ask->most);
-    if (ask->remembered) {
-        context_.settings.setLastAnswer(askName, QVariant::fromValue<qlonglong>(number));
-    }
-    keep(name, cellar::WorkValue{number, {}});
-}
-
-void WorkViewModel::chooseWord(const QString& askName, int index)
-{
-    const std::string name = askName.toStdString();
-    const plan::AskSpec* ask = plan::findAsk(name);
-    if (ask == nullptr || index < 0) {
-        return;
-    }
-    const auto at = static_cast<std::size_t>(index);
-    std::string chosen;
-    if (ask->kind == plan::AskKind::Words && at < ask->words.size()) {
-        chosen = ask->words[at];
-    } else if (ask->kind == plan::AskKind::Batch && at < beers_.size()) {
-        chosen = beers_[at].name;
-    }
-    const auto known = work_.values.find(name);
-    const bool again = known != work_.values.end() && known->second.text == chosen;
-    if (ask->remembered) {
-        context_.settings.setLastAnswer(askName, QString::fromStdString(chosen));
-    }
-    keep(name,
-         again || chosen.empty() ? std::nullopt : std::optional(cellar::WorkValue{{}, chosen}));
-}
-
-void WorkViewModel::typeWord(const QString& askName, const QString& text)
-{
-    const QString typed = text.trimmed();
-    keep(askName.toStdString(), typed.isEmpty()
-                                    ? std::nullopt
-                                    : std::optional(cellar::WorkValue{{}, typed.toStdString()}));
-}
-
 void WorkViewModel::finish()
 {
     if (!canFinish()) {
@@ -320,14 +217,14 @@ void WorkViewModel::tasted(const SubjectId& barrel)
 
 void WorkViewModel::endStep(const std::string& outcome, const std::string& reason)
 {
-    if (busy_ || sheet_ == nullptr) {
+    if (ending_ || sheet_ == nullptr) {
         return;
     }
     struct Ended {
         plan::Finished finished;
         std::optional<Seen> seen;
     };
-    busy_ = true;
+    ending_ = true;
     context_.workers.act(
         this,
         [sheet = *sheet_, run = work_.run, finish = plan::Finish{outcome, reason, people_.who()}](
@@ -340,7 +237,7 @@ void WorkViewModel::endStep(const std::string& outcome, const std::string& reaso
             return Ended{finished, std::move(seen)};
         },
         [this](Result<Ended> ended) {
-            busy_ = false;
+            ending_ = false;
             if (!ended) {
                 error_ = textOf(ended.error());
                 emit changed();
@@ -378,14 +275,14 @@ void WorkViewModel::goOn()
 
 void WorkViewModel::giveUp()
 {
-    if (busy_) {
+    if (ending_) {
         return;
     }
-    busy_ = true;
+    ending_ = true;
     context_.workers.act(
         this, [run = work_.run](cellar::Cellar& cellar) { return cellar::giveUpWork(cellar, run); },
         [this](Result<void> given) {
-            busy_ = false;
+            ending_ = false;
             if (!given) {
                 error_ = textOf(given.error());
                 emit changed();

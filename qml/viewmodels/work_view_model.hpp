@@ -137,6 +137,7 @@ private:
     [[nodiscard]] QString said(const plan::SheetNumber& number) const;
     [[nodiscard]] std::optional<Milliseconds> plannedTime() const;
     [[nodiscard]] bool needsBegin() const;
+    [[nodiscard]] bool isBusy() const { return pending_ > 0 || ending_; }
 
     Context& context_;
     PeopleViewModel& people_;
@@ -150,7 +151,9 @@ private:
     FactRows factRows_;
     Deadline timer_;
     QString error_;
-    bool busy_ = false;
+    std::map<std::string, QString> typed_;  // what is being typed, until it is kept
+    int pending_ = 0;                       // acts that were not answered yet
+    bool ending_ = false;
 };
 
 }  // namespace spile::viewmodels

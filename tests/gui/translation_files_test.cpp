@@ -1,5 +1,6 @@
 // The files of translations: complete, and made from the strings that are in the tree.
 #include "core/cellar/vocabulary.hpp"
+#include "platform/app/core_texts.hpp"
 
 #include <QDirIterator>
 #include <QFile>
@@ -150,6 +151,16 @@ private slots:
         }
     }
 
+    // The words of work sheets and calculators are written out for lupdate.
+    void showCoresTextsToLupdate()
+    {
+        const auto texts = app::coreTexts((root + QStringLiteral("/assets/sheets")).toStdString());
+        QVERIFY(texts.has_value());
+        QFile file(root + QStringLiteral("/assets/i18n/core_texts.cpp"));
+        QVERIFY(file.open(QIODevice::ReadOnly));
+        QVERIFY2(file.readAll().toStdString() == *texts, "build the target spile_lupdate");
+    }
+
     // Who adds a string builds the target spile_lupdate and translates it.
     void holdTheStringsOfTheTree()
     {
@@ -180,7 +191,8 @@ private slots:
     // A string is looked for under the name of its class with namespaces, or of its QML file.
     void nameContextsAsTheyAreAtRunTime()
     {
-        QSet<QString> plain{"ErrorText", "Formats", "StandardPlaces", "TakeBack", "Words"};
+        QSet<QString> plain{"Calculators", "ErrorText",      "Formats",  "NumberText",
+                            "Sheets",      "StandardPlaces", "TakeBack", "Words"};
         for (QDirIterator files(root + QStringLiteral("/qml"), {QStringLiteral("*.qml")},
                                 QDir::Files, QDirIterator::Subdirectories);
              files.hasNext();) {

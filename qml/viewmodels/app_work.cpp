@@ -1,0 +1,83 @@
+// What is open, work sheets, and what belongs to them: the second part of app_view_model.cpp.
+#include "qml/viewmodels/app_view_model.hpp"
+
+namespace spile::viewmodels {
+
+// Work sheets: which page follows which.
+void AppViewModel::connectWork()
+{
+    connect(&sheets_, &SheetsViewModel::chosen, this, &AppViewModel::beginWork);
+    connect(&work_, &WorkViewModel::opened, this, [this] {
+        barrel_.show(work_.barrel());
+        if (navigator_.page() == Navigator::WasHere || navigator_.page() == Navigator::Sheets) {
+            navigator_.replace(Navigator::Steps);
+        } else {
+            navigator_.open(Navigator::Steps);
+        }
+    });
+    connect(&work_, &WorkViewModel::tastingWanted, this, [this] { tasting_.begin(barrel_.row()); });
+    connect(&work_, &WorkViewModel::ended, this, [this](bool done) {
+        barrel_.refresh();
+        // Where the sheet ends with a tasting, its comparison is shown, and the way back is clear.
+        navigator_.remove(Navigator::Steps);
+        if (done) {
+            notice_.tell(tr("The work sheet is done: all of it is kept."));
+        }
+    });
+    connect(&openWork_, &OpenWorkViewModel::chosen, &work_, &WorkViewModel::resume);
+    connect(&openWork_, &OpenWorkViewModel::read, this, &AppViewModel::askAboutOpen);
+    connect(&openSheets_, &OpenSheetsViewModel::read, this, &AppViewModel::askAboutOpen);
+    connect(&climate_, &ClimateViewModel::recorded, this, [this] { navigator_.back(); });
+}
+
+// After a start, what was not finished comes first.
+void AppViewModel::showWhatIsOpen()
+{
+    openListsRead_ = 0;
+    openSheets_.refresh();
+    openWork_.refresh();
+}
+
+void AppViewModel::askAboutOpen()
+{
+    constexpr int lists = 2;
+    if (openListsRead_ >= lists || ++openListsRead_ < lists) {
+        return;
+    }
+    if (openSheets_.count() > 0 || openWork_.count() > 0) {
+        openSheets_.setInterruption(
+            tr("The app was ended while a sheet was open. All that "
+               "was tapped is on it."));
+        navigator_.open(Navigator::WasHere);
+    }
+}
+
+void AppViewModel::openSheetsOfBarrel() { navigator_.open(Navigator::Sheets); }
+
+void AppViewModel::goOnWithWork()
+{
+    if (const auto run = openWork_.runFor(barrel_.row().barrel)) {
+        work_.resume(*run);
+    }
+}
+
+void AppViewModel::beginWork(const std::string& sheet)
+{
+    if (people_.who()) {
+        work_.begin(sheet, barrel_.row());
+    } else {
+        wantedSheet_ = sheet;
+        askWho();
+    }
+}
+
+void AppViewModel::openCalculators() { navigator_.open(Navigator::Calculate); }
+
+void AppViewModel::openClimate()
+{
+    climate_.begin(barrel_.row());
+    navigator_.open(Navigator::Climate);
+    askWho();
+}
+
+}  // namespace spile::viewmodels
