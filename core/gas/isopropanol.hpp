@@ -13,8 +13,7 @@ inline constexpr Temperature isopropanolFlashPoint = fahrenheit(53);
 /// Fractions of air by volume between which it burns; the upper one at 200 °F. Same source.
 inline constexpr double isopropanolLowerLimit = 0.020;
 inline constexpr double isopropanolUpperLimit = 0.127;
-/// Fractions by volume: eight hours; immediately dangerous (a tenth of the lower limit). Same
-/// source.
+/// Fractions by volume: eight hours; dangerous at once, a tenth of the lower limit. Same source.
 inline constexpr double isopropanolEightHourLimit = 400e-6;
 inline constexpr double isopropanolDanger = 2000e-6;
 /// From memory.
@@ -24,8 +23,7 @@ inline constexpr Temperature spiritFlashPoint = celsius(26);
 /// Metal that is no warmer may be sprayed, in moving air. Source: common practice.
 inline constexpr Temperature sprayedMetalMost = celsius(40);
 
-/// Return the volume of air that `liquid` isopropanol, all vapour, fills to its lower limit at 20
-/// °C.
+/// Return the volume of air at 20 °C that `liquid`, all vapour, fills to its lower limit.
 ///
 /// Range     0 to 1000 L.
 /// Errors    NotFinite; OutOfRange. `subject` is "liquid_l".

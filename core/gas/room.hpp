@@ -42,9 +42,8 @@ struct Release {
 
 /// Return the fraction of carbon dioxide at `at` after the beginning of the release.
 ///
-/// Shape     rises while gas comes out (or comes from a higher start to what it would rise to),
-/// then
-///           falls. Never above 1.
+/// Shape     rises while gas comes out (or falls from a higher start to what it would rise to);
+///           then falls. Never above 1.
 /// Range     room 1 to 1e6 m3; ventilation 0 to 1e5 m3/h; gas 0 to 10 m3/s; `at` and release 0 to
 ///           1e10 s; `outside` 0 to 1, `before` from it to 1.
 /// Errors    NotFinite; OutOfRange. `subject` is "room_m3", "ventilation_m3_h", "gas_l_min",

@@ -107,8 +107,7 @@ struct DipRow {
 /// Shape     `rows` as long as dipTableRows() says; both columns strictly increasing, the first row
 ///           is empty and the last one full, whose step may be shorter. Allocates nothing.
 /// Range     as dipTableRows().
-/// Errors    `subject` is "step_mm", or "rows" for a wrong number of rows. `rows` is then
-/// unchanged.
+/// Errors    `subject` is "step_mm", or "rows" for a wrong number of rows; `rows` is unchanged.
 [[nodiscard]] Result<void> dipTable(const Barrel& barrel, Length step, std::span<DipRow> rows);
 
 }  // namespace spile::vessel

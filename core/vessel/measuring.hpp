@@ -31,9 +31,8 @@ struct OutsideMeasures {
 /// Errors    NotFinite; OutOfRange. `subject` is "bilge_girth_mm", "chime_girth_mm",
 ///           "length_over_all_mm", "stave_mm", "chime_mm", "head_thickness_mm", or that of
 ///           checkBarrel().
-/// Accuracy  3 % of the volume, with a tape held to 5 mm and a stave known to 2 mm. The outside
-/// sizes
-///           that the trade prints give 200 L for 53 gallons, and up to 7 % too much for others.
+/// Accuracy  3 % of the volume, with a tape held to 5 mm and a stave known to 2 mm. The sizes that
+///           the trade prints give 200 L for 53 gallons, and up to 7 % too much for others.
 /// Source    geometry; parabolic staves.
 [[nodiscard]] Result<Barrel> barrelFromOutside(const OutsideMeasures& outside);
 

@@ -190,8 +190,7 @@ RC_GTEST_PROP(PressureCycling, TakesTheFewestCycles, ())
     RC_ASSERT(cyclesOf(cycles.count - 1, gauge, litres(50), celsius(20))->residualOxygen > target);
 }
 
-// A room's gas is what was there, and what came in less what went out: the mean tells what went
-// out.
+// A room's gas is what was there and came in, less what went out, which the mean tells.
 RC_GTEST_PROP(RoomAirCourse, BalancesItsGas, ())
 {
     const Room room = *anyRoom();
@@ -210,8 +209,7 @@ RC_GTEST_PROP(RoomAirCourse, PeaksAboveEveryMean, ())
     const Release release{litresPerMinute(*between(0, 300)), minutes(*between(1, 60))};
     const Exposure exposure = *exposureTo(room, release);
     RC_ASSERT(exposure.peak * (1 + 1e-12) >= exposure.shortTermMean);
-    // The worst quarter of an hour is no better than any other: windows that begin each half
-    // minute.
+    // No other quarter of an hour is worse: windows that begin each half minute.
     for (int begin = 0; begin < 150; ++begin) {
         double sum = 0;
         for (int i = 0; i < 90; ++i) {
