@@ -92,27 +92,27 @@
     </message>
     <message>
         <source>Outlook</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausblick</translation>
     </message>
     <message>
         <source>Work sheets</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeitsbögen</translation>
     </message>
     <message>
         <source>One step at a time, with this barrel&apos;s numbers</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritt für Schritt, mit den Zahlen dieses Fasses</translation>
     </message>
     <message>
         <source>Air</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft</translation>
     </message>
     <message>
         <source>The air of the place</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Luft am Platz</translation>
     </message>
     <message>
         <source>Calculate</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechnen</translation>
     </message>
 </context>
 <context>
@@ -161,18 +161,18 @@
     <name>CalculatePage</name>
     <message>
         <source>Calculate</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechnen</translation>
     </message>
 </context>
 <context>
     <name>CallBar</name>
     <message>
         <source>Go there</source>
-        <translation type="unfinished"></translation>
+        <translation>Dorthin</translation>
     </message>
     <message>
         <source>Later</source>
-        <translation type="unfinished"></translation>
+        <translation>Später</translation>
     </message>
 </context>
 <context>
@@ -213,31 +213,31 @@
     <name>ClimatePage</name>
     <message>
         <source>The air of the place</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Luft am Platz</translation>
     </message>
     <message>
         <source>Who?</source>
-        <translation type="unfinished">Wer?</translation>
+        <translation>Wer?</translation>
     </message>
     <message>
         <source>Record</source>
-        <translation type="unfinished">Eintragen</translation>
-    </message>
-    <message>
-        <source>Warm, dry air takes more water out of a barrel, and its strength rises; damp air takes more alcohol. What is recorded here holds until the next time, for all barrels of the place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eintragen</translation>
     </message>
     <message>
         <source>Last</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuletzt</translation>
     </message>
     <message>
         <source>Temperature</source>
-        <translation type="unfinished">Temperatur</translation>
+        <translation>Temperatur</translation>
     </message>
     <message>
         <source>Humidity</source>
-        <translation type="unfinished"></translation>
+        <translation>Luftfeuchte</translation>
+    </message>
+    <message>
+        <source>Dry air takes water, damp air alcohol. What is recorded holds for all barrels of the place.</source>
+        <translation>Trockene Luft holt Wasser, feuchte Luft Alkohol. Was hier eingetragen wird, gilt für alle Fässer am Platz.</translation>
     </message>
 </context>
 <context>
@@ -667,78 +667,78 @@
     <name>NumberText</name>
     <message>
         <source>%1 lb</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 lb</translation>
     </message>
     <message>
         <source>%1 kg</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kg</translation>
     </message>
     <message>
         <source>%1 psi</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 psi</translation>
     </message>
     <message>
         <source>%1 bar</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bar</translation>
     </message>
     <message>
         <source>%1 kN</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kN</translation>
     </message>
     <message>
         <source>%1 in</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 in</translation>
     </message>
     <message>
         <source>%1 cm</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 cm</translation>
     </message>
     <message>
         <source>%1 points of % vol</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Prozentpunkte Alkohol</translation>
     </message>
     <message>
         <source>%1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>%1 ppm</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ppm</translation>
     </message>
     <message>
         <source>%1 mg</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mg</translation>
     </message>
     <message>
         <source>not known: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht bekannt: %1</translation>
     </message>
     <message>
         <source>%1 (%2 to %3)</source>
         <comment>a value with its range</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2 bis %3)</translation>
     </message>
     <message numerus="yes">
         <source>%n second(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Sekunde</numerusform>
+            <numerusform>%n Sekunden</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 min</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 min</translation>
     </message>
     <message numerus="yes">
         <source>%n hour(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Stunde</numerusform>
+            <numerusform>%n Stunden</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n day(s)</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%n Tag</numerusform>
             <numerusform>%n Tage</numerusform>
         </translation>
@@ -1175,799 +1175,811 @@
         <comment>how bright the screens are</comment>
         <translation>Helligkeit</translation>
     </message>
+    <message>
+        <source>Are barrels topped up here?</source>
+        <translation>Werden hier Fässer nachgefüllt?</translation>
+    </message>
+    <message>
+        <source>Never</source>
+        <translation>Nie</translation>
+    </message>
+    <message>
+        <source>Yes</source>
+        <translation>Ja</translation>
+    </message>
 </context>
 <context>
     <name>Sheets</name>
     <message>
         <source>Between fills</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwischen zwei Füllungen</translation>
     </message>
     <message>
         <source>Drain the heel and the loose char.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lass die Neige und die lose Kohle ab.</translation>
     </message>
     <message>
         <source>Nothing runs out any more</source>
-        <translation type="unfinished"></translation>
+        <translation>Es läuft nichts mehr heraus</translation>
     </message>
     <message>
         <source>Smell and look inside, with a lamp that makes no spark.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rieche und sieh hinein, mit einer Lampe, die keine Funken macht.</translation>
     </message>
     <message>
         <source>Rinse with hot water until it runs clear. Leave the char alone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Spüle mit heißem Wasser, bis es klar abläuft. Lass die Kohleschicht in Ruhe.</translation>
     </message>
     <message>
         <source>It runs clear, and it is drained</source>
-        <translation type="unfinished"></translation>
+        <translation>Es läuft klar ab, und es ist leer gelaufen</translation>
     </message>
     <message>
         <source>What is it for next?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wofür ist es als Nächstes?</translation>
     </message>
     <message>
         <source>Refill within {refill_by}; wood that dries out leaks and grows mould.</source>
-        <translation type="unfinished"></translation>
+        <translation>Frist zum Wiederfüllen: {refill_by}. Holz, das austrocknet, leckt und schimmelt.</translation>
     </message>
     <message>
         <source>To hold it wet, pour in {wet_spirit} of the same kind of spirit and bung it tight. Turn it once a week.</source>
-        <translation type="unfinished"></translation>
+        <translation>Damit es nass bleibt: Gieße {wet_spirit} Spirituose derselben Art hinein und spunde es dicht zu. Dreh es einmal die Woche.</translation>
     </message>
     <message>
         <source>No sulphur stick in a barrel that held spirit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Schwefelschnitte in ein Fass, in dem Spirituose war.</translation>
     </message>
     <message>
         <source>Bung it, wipe it, and lay it where the air is cool and damp.</source>
-        <translation type="unfinished"></translation>
+        <translation>Spunde es zu, wisch es ab und leg es kühl und feucht.</translation>
     </message>
     <message>
         <source>It lies wedged, bung up</source>
-        <translation type="unfinished"></translation>
+        <translation>Es liegt verkeilt, Spund oben</translation>
     </message>
     <message>
         <source>Carbon dioxide collects low in a room and gives no warning. Air the room, lead the gas outside, wear a monitor, and be within call. Leave at 5,000 ppm if you stay all day, at 30,000 ppm at once.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kohlendioxid sammelt sich unten im Raum und warnt nicht. Lüfte den Raum, leite das Gas ins Freie, trag ein CO₂-Warngerät; jemand bleibt in Rufweite. Den ganzen Tag höchstens 5.000 ppm; bei 30.000 ppm geh sofort hinaus.</translation>
     </message>
     <message>
         <source>The bunghole stays open whenever gas is on. A closed barrel bursts at the heads.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Spundloch bleibt offen, solange Gas läuft. Ein geschlossenes Fass platzt an den Böden.</translation>
     </message>
     <message>
         <source>No flame, sulphur stick or hot work at an open spirit barrel: its vapour can ignite.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Flamme, keine Schwefelschnitte, kein Schweißen oder Schleifen am offenen Spirituosenfass: Sein Dampf kann sich entzünden.</translation>
     </message>
     <message>
         <source>Never alcohol near a flame or hot metal. Let metal cool until you can hold it, and let the spray dry off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nie Alkohol an Flammen oder heißes Metall bringen. Lass Metall abkühlen, bis du es anfassen kannst, und das Aufgesprühte abtrocknen.</translation>
     </message>
     <message>
         <source>Ease every bung and nail as if there were pressure behind it: a quarter turn, a pause, your face turned away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lockere jeden Spund und Nagel, als wäre Druck dahinter: eine Vierteldrehung, eine Pause, das Gesicht abgewandt.</translation>
     </message>
     <message>
         <source>Push beer with no more than {push_warn}; never above {push_refuse}. No head is rated. A relief valve stands in the line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Drücke Bier mit höchstens {push_warn}; nie über {push_refuse}. Kein Fassboden ist auf Druck geprüft. In die Leitung gehört ein Sicherheitsventil.</translation>
     </message>
     <message>
         <source>Never steam or heat a closed barrel. Hot water scalds: gloves, boots, and the bung out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nie ein geschlossenes Fass dämpfen oder erhitzen. Heißes Wasser verbrüht: Handschuhe, Stiefel, Spund heraus.</translation>
     </message>
     <message>
         <source>Drill with a sanitised, cool bit. Goggles on. No flame is needed for any of this.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohre mit desinfiziertem, kühlem Bohrer. Schutzbrille auf. Für nichts davon braucht es eine Flamme.</translation>
     </message>
     <message>
         <source>Tasting strong beer: spit, few barrels a day, not alone, and no driving.</source>
-        <translation type="unfinished"></translation>
+        <translation>Starkes Bier verkosten: ausspucken, wenige Fässer am Tag, nicht allein, und danach nicht fahren.</translation>
     </message>
     <message>
         <source>A full spirit barrel weighs about 250 kg, an empty one about 50 kg. Use a lift or enough hands, and wedge it before you let go.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein volles Spirituosenfass wiegt etwa 250 kg, ein leeres etwa 50 kg. Nimm ein Hebezeug oder genug Hände und verkeile es, bevor du loslässt.</translation>
     </message>
     <message>
         <source>Spirit that is added can change the legal class and the tax of the beer. Measure and write down what goes in and what is drained, and ask your authority first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zugegebene Spirituose kann die rechtliche Einstufung und die Steuer des Biers ändern. Miss und notiere, was hineinkommt und was abgelassen wird, und frag vorher die zuständige Behörde.</translation>
     </message>
     <message>
         <source>Fill</source>
-        <translation type="unfinished">Füllen</translation>
+        <translation>Füllen</translation>
     </message>
     <message>
         <source>Is the beer fit to fill?</source>
-        <translation type="unfinished"></translation>
+        <translation>Ist das Bier reif zum Füllen?</translation>
     </message>
     <message>
         <source>The gravity is what it was three days ago</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Dichte ist dieselbe wie vor drei Tagen</translation>
     </message>
     <message>
         <source>A warmed sample does not smell of butter</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine angewärmte Probe riecht nicht nach Butter</translation>
     </message>
     <message>
         <source>It is flat: swirled in a glass, it does not foam</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist still: Im Glas geschwenkt, schäumt es nicht</translation>
     </message>
     <message>
         <source>It is as cold as the cellar, or colder</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist so kalt wie der Keller oder kälter</translation>
     </message>
     <message>
         <source>Is the barrel ready?</source>
-        <translation type="unfinished"></translation>
+        <translation>Ist das Fass bereit?</translation>
     </message>
     <message>
         <source>It was tight when it was last wet</source>
-        <translation type="unfinished"></translation>
+        <translation>Es war dicht, als es zuletzt nass war</translation>
     </message>
     <message>
         <source>It has been purged, and the bung lay on since</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist mit Gas gespült, und seither lag der Spund auf</translation>
     </message>
     <message>
         <source>Run the line from the tank into the bunghole, down to the bottom.</source>
-        <translation type="unfinished"></translation>
+        <translation>Führe die Leitung vom Tank durch das Spundloch bis ganz nach unten.</translation>
     </message>
     <message>
         <source>Nothing may splash. The barrel&apos;s gas leaves by the bunghole.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts darf spritzen. Das Gas im Fass entweicht durch das Spundloch.</translation>
     </message>
     <message>
         <source>The line is full of beer, without air</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Leitung ist voll Bier, ohne Luft</translation>
     </message>
     <message>
         <source>Open it slowly. Fill to {headspace} below the bung.</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffne langsam. Fülle bis {headspace} unter den Spund.</translation>
     </message>
     <message>
         <source>Cold beer grows as it warms: the room is for that. {headspace_volume} of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kaltes Bier dehnt sich beim Erwärmen aus, dafür bleibt Platz: {headspace_volume}.</translation>
     </message>
     <message>
         <source>Close the valve at the tank, then the gas.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließe das Ventil am Tank, dann das Gas.</translation>
     </message>
     <message>
         <source>How much went in?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel kam hinein?</translation>
     </message>
     <message>
         <source>Close it with an airlock or a one-way bung until it is quiet; then with a solid bung.</source>
-        <translation type="unfinished"></translation>
+        <translation>Verschließe es mit Gärröhrchen oder Ventilspund, bis es ruhig ist; danach mit einem Vollspund.</translation>
     </message>
     <message>
         <source>The first readings. The outlook starts from them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die ersten Messwerte. Von ihnen geht der Ausblick aus.</translation>
     </message>
     <message>
         <source>Taste it, as it went in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkoste es, so wie es hineinkam.</translation>
     </message>
     <message>
         <source>Fill a bottle with the same beer, close it, write the barrel&apos;s code on it, and keep it cold and dark.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fülle eine Flasche mit demselben Bier, verschließe sie, schreib den Code des Fasses darauf und stell sie kalt und dunkel.</translation>
     </message>
     <message>
         <source>The bottle is put away</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Flasche ist weggestellt</translation>
     </message>
     <message>
         <source>Look for leaks in an hour, then after a day, three days and a week. The due list calls you.</source>
-        <translation type="unfinished"></translation>
+        <translation>Suche in einer Stunde nach Lecks, dann nach einem Tag, drei Tagen und einer Woche. Die Liste der fälligen Fässer ruft dich.</translation>
     </message>
     <message>
         <source>Gauge the level</source>
-        <translation type="unfinished">Füllstand messen</translation>
+        <translation>Füllstand messen</translation>
     </message>
     <message>
         <source>How will you gauge it?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie misst du ihn?</translation>
     </message>
     <message>
         <source>No bung is opened only to dip: each opening costs oxygen.</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffne keinen Spund nur zum Peilen: Jedes Öffnen bringt Sauerstoff hinein.</translation>
     </message>
     <message>
         <source>Weigh the barrel with all it holds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiege das Fass mit allem, was darin ist.</translation>
     </message>
     <message>
         <source>Ease the upper nail for a moment. Does it run?</source>
-        <translation type="unfinished"></translation>
+        <translation>Lockere kurz den oberen Nagel. Läuft es?</translation>
     </message>
     <message>
         <source>The bung is off anyway: dip with a clean stick, straight down to the wood.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Spund ist ohnehin heraus: Peile mit einem sauberen Stab, gerade hinunter bis aufs Holz.</translation>
     </message>
     <message>
         <source>What did the meter show?</source>
-        <translation type="unfinished"></translation>
+        <translation>Was zeigte der Zähler?</translation>
     </message>
     <message>
         <source>It should hold {expected_now}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erwarteter Inhalt: {expected_now}.</translation>
     </message>
     <message>
         <source>Volume</source>
-        <translation type="unfinished"></translation>
+        <translation>Menge</translation>
     </message>
     <message>
         <source>Topped up</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachgefüllt</translation>
     </message>
     <message>
         <source>Drawn</source>
-        <translation type="unfinished">Probe gezogen</translation>
+        <translation>Gezogen</translation>
     </message>
     <message>
         <source>Weight with all it holds</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewicht mit Inhalt</translation>
     </message>
     <message>
         <source>Wet dip, from the bung</source>
-        <translation type="unfinished"></translation>
+        <translation>Nass am Peilstab, durchs Spundloch</translation>
     </message>
     <message>
         <source>The nail, above the head&apos;s lowest point</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Nagel, über dem tiefsten Punkt des Bodens</translation>
     </message>
     <message>
         <source>Drained</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgelassen</translation>
     </message>
     <message>
         <source>Gravity, as read</source>
-        <translation type="unfinished"></translation>
+        <translation>Dichte, wie abgelesen</translation>
     </message>
     <message>
         <source>Sample, as it was read</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatur der Probe beim Ablesen</translation>
     </message>
     <message>
         <source>The hydrometer is</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Spindel ist</translation>
     </message>
     <message>
         <source>pH</source>
-        <translation type="unfinished">pH</translation>
+        <translation>pH</translation>
     </message>
     <message>
         <source>The beer</source>
-        <translation type="unfinished">Das Bier</translation>
+        <translation>Temperatur des Biers</translation>
     </message>
     <message>
         <source>Strength of the beer</source>
-        <translation type="unfinished"></translation>
+        <translation>Alkoholgehalt des Biers</translation>
     </message>
     <message>
         <source>Spirit put in</source>
-        <translation type="unfinished"></translation>
+        <translation>Spirituose hineingegeben</translation>
     </message>
     <message>
         <source>Strength of the spirit</source>
-        <translation type="unfinished"></translation>
+        <translation>Alkoholgehalt der Spirituose</translation>
     </message>
     <message>
         <source>Gas pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Gasdruck</translation>
     </message>
     <message>
         <source>Bore of the hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Innendurchmesser des Schlauchs</translation>
     </message>
     <message>
         <source>Length of the hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge des Schlauchs</translation>
     </message>
     <message>
         <source>Gas in the cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Gas in der Flasche</translation>
     </message>
     <message>
         <source>The room</source>
-        <translation type="unfinished"></translation>
+        <translation>Größe des Raums</translation>
     </message>
     <message>
         <source>Changes of its air</source>
-        <translation type="unfinished"></translation>
+        <translation>Luftwechsel</translation>
     </message>
     <message>
         <source>Weight of the empty barrel</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewicht des leeren Fasses</translation>
     </message>
     <message>
         <source>Girth at the bilge</source>
-        <translation type="unfinished"></translation>
+        <translation>Umfang am Bauch</translation>
     </message>
     <message>
         <source>Girth at the chime</source>
-        <translation type="unfinished"></translation>
+        <translation>Umfang an der Kimme</translation>
     </message>
     <message>
         <source>Length over all</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge über alles</translation>
     </message>
     <message>
         <source>Thickness of a stave</source>
-        <translation type="unfinished"></translation>
+        <translation>Dicke einer Daube</translation>
     </message>
     <message>
         <source>What do you see?</source>
-        <translation type="unfinished">Was siehst du?</translation>
+        <translation>Was siehst du?</translation>
     </message>
     <message>
         <source>What do you see now?</source>
-        <translation type="unfinished"></translation>
+        <translation>Was siehst du jetzt?</translation>
     </message>
     <message>
         <source>What was done?</source>
-        <translation type="unfinished"></translation>
+        <translation>Was wurde getan?</translation>
     </message>
     <message>
         <source>What closes it now?</source>
-        <translation type="unfinished"></translation>
+        <translation>Was verschließt es jetzt?</translation>
     </message>
     <message>
         <source>For next</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Nächstes</translation>
     </message>
     <message>
         <source>What goes in?</source>
-        <translation type="unfinished"></translation>
+        <translation>Was kommt hinein?</translation>
     </message>
     <message>
         <source>How?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie?</translation>
     </message>
     <message>
         <source>How is it known?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie ermittelt?</translation>
     </message>
     <message>
         <source>The hole is</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Loch ist</translation>
     </message>
     <message>
         <source>Does it run?</source>
-        <translation type="unfinished"></translation>
+        <translation>Läuft es?</translation>
     </message>
     <message>
         <source>Which beer?</source>
-        <translation type="unfinished"></translation>
+        <translation>Welches Bier?</translation>
     </message>
     <message>
         <source>Held then</source>
-        <translation type="unfinished"></translation>
+        <translation>Inhalt danach</translation>
     </message>
     <message>
         <source>Empty for</source>
-        <translation type="unfinished"></translation>
+        <translation>Dauer des Leerstands</translation>
     </message>
     <message>
         <source>It should hold</source>
-        <translation type="unfinished"></translation>
+        <translation>Erwarteter Inhalt</translation>
     </message>
     <message>
         <source>What that means</source>
-        <translation type="unfinished"></translation>
+        <translation>Was das heißt</translation>
     </message>
     <message>
         <source>Full</source>
-        <translation type="unfinished">Voll</translation>
+        <translation>Voll</translation>
     </message>
     <message>
         <source>Full, by the tape</source>
-        <translation type="unfinished"></translation>
+        <translation>Voll, nach dem Maßband</translation>
     </message>
     <message>
         <source>It holds</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemessener Inhalt</translation>
     </message>
     <message>
         <source>On a head at the pressure limit</source>
-        <translation type="unfinished"></translation>
+        <translation>Kraft auf einen Boden beim Grenzdruck</translation>
     </message>
     <message>
         <source>Below the bung</source>
-        <translation type="unfinished"></translation>
+        <translation>Unter dem Spund</translation>
     </message>
     <message>
         <source>Room for warming up</source>
-        <translation type="unfinished"></translation>
+        <translation>Platz zum Ausdehnen</translation>
     </message>
     <message>
         <source>Not higher than</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht höher als</translation>
     </message>
     <message>
         <source>Not lower than</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht tiefer als</translation>
     </message>
     <message>
         <source>Left in the cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Rest in der Gasflasche</translation>
     </message>
     <message>
         <source>Look</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachsehen</translation>
     </message>
     <message>
         <source>Left in the barrel</source>
-        <translation type="unfinished"></translation>
+        <translation>Bleibt im Fass</translation>
     </message>
     <message>
         <source>Oxygen by this draw</source>
-        <translation type="unfinished"></translation>
+        <translation>Sauerstoff durch diese Probe</translation>
     </message>
     <message>
         <source>Oxygen left in the barrel</source>
-        <translation type="unfinished"></translation>
+        <translation>Restsauerstoff im Fass</translation>
     </message>
     <message>
         <source>Gas used</source>
-        <translation type="unfinished"></translation>
+        <translation>Gasverbrauch</translation>
     </message>
     <message>
         <source>Time to purge</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit zum Gasspülen</translation>
     </message>
     <message>
         <source>Never above</source>
-        <translation type="unfinished"></translation>
+        <translation>Nie über</translation>
     </message>
     <message>
         <source>No more than</source>
-        <translation type="unfinished"></translation>
+        <translation>Höchstens</translation>
     </message>
     <message>
         <source>Refill by</source>
-        <translation type="unfinished"></translation>
+        <translation>Frist zum Wiederfüllen</translation>
     </message>
     <message>
         <source>The air of the room</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Luft im Raum</translation>
     </message>
     <message>
         <source>The wood takes up</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Holz nimmt auf</translation>
     </message>
     <message>
         <source>If all of it stays</source>
-        <translation type="unfinished"></translation>
+        <translation>Bleibt alles darin</translation>
     </message>
     <message>
         <source>What stays adds</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Rest darin bringt</translation>
     </message>
     <message>
         <source>Gone into the wood</source>
-        <translation type="unfinished"></translation>
+        <translation>Ins Holz gegangen</translation>
     </message>
     <message>
         <source>Room above the beer</source>
-        <translation type="unfinished"></translation>
+        <translation>Leerraum über dem Bier</translation>
     </message>
     <message>
         <source>Gravity at 20 °C</source>
-        <translation type="unfinished"></translation>
+        <translation>Dichte bei 20 °C</translation>
     </message>
     <message>
         <source>At the nail</source>
-        <translation type="unfinished"></translation>
+        <translation>Am Nagel</translation>
     </message>
     <message>
         <source>At this dip</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei dieser Peilung</translation>
     </message>
     <message>
         <source>By this weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei diesem Gewicht</translation>
     </message>
     <message>
         <source>Spirit to wet it</source>
-        <translation type="unfinished"></translation>
+        <translation>Spirituose zum Benetzen</translation>
     </message>
     <message>
         <source>Leak watch</source>
-        <translation type="unfinished"></translation>
+        <translation>Leckwache</translation>
     </message>
     <message>
         <source>Look and feel all round, with a lamp and a dry hand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sieh und fühle ringsum nach, mit Lampe und trockener Hand.</translation>
     </message>
     <message>
         <source>Look {leak_look}: an hour, a day, three days and a week after filling.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachsehen: {leak_look}. Die Reihe: eine Stunde, ein Tag, drei Tage und eine Woche nach dem Füllen.</translation>
     </message>
     <message>
         <source>Between the staves, and at the chime</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwischen den Dauben und an der Kimme</translation>
     </message>
     <message>
         <source>Both heads, at the joints and round the edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Beide Böden, an den Fugen und am Rand</translation>
     </message>
     <message>
         <source>The bung, the pegs and the sample nail</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Spund, die Holzstifte und der Probenagel</translation>
     </message>
     <message>
         <source>The hoops sit tight</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Reifen sitzen fest</translation>
     </message>
     <message>
         <source>Mend it now, while it is small.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bessere es jetzt aus, solange es klein ist.</translation>
     </message>
     <message>
         <source>Drive the hoop home for a weeping joint; a cedar or oak peg for a worm hole; barrel wax for a seep. Never a nail into a stave that holds pressure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nässende Fuge: Reifen nachtreiben. Wurmloch: Stift aus Zeder oder Eiche. Sickerstelle: Fasswachs. Nie einen Nagel in eine Daube, die unter Druck steht.</translation>
     </message>
     <message>
         <source>Wipe it dry, and look again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wisch es trocken und sieh noch einmal nach.</translation>
     </message>
     <message>
         <source>Has the airlock been quiet for two days? Then drive a solid bung.</source>
-        <translation type="unfinished"></translation>
+        <translation>War das Gärröhrchen zwei Tage ruhig? Dann schlag einen Vollspund ein.</translation>
     </message>
     <message>
         <source>Sanitise and purge</source>
-        <translation type="unfinished"></translation>
+        <translation>Desinfizieren und mit Gas spülen</translation>
     </message>
     <message>
         <source>Rinse out loose char and dust with hot water, and drain it well. A fresh barrel that smells clean needs none.</source>
-        <translation type="unfinished"></translation>
+        <translation>Spüle lose Kohle und Staub mit heißem Wasser aus und lass es gut ablaufen. Ein frisches Fass, das sauber riecht, braucht das nicht.</translation>
     </message>
     <message>
         <source>Spray bunghole, bung, gas lance and filling tube with sanitiser. Give it its time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sprühe Spundloch, Spund, Gaslanze und Füllrohr mit Desinfektionsmittel ein. Lass es einwirken.</translation>
     </message>
     <message>
         <source>All that will touch the beer is wet with sanitiser</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles, was das Bier berühren wird, ist nass vom Desinfektionsmittel</translation>
     </message>
     <message>
         <source>What is your gas line like?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie ist deine Gasleitung?</translation>
     </message>
     <message>
         <source>The numbers are kept for the next time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zahlen werden für das nächste Mal gemerkt.</translation>
     </message>
     <message>
         <source>Lance to the bottom, bunghole open. Open the gas, slowly, to {purge_pressure}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lanze bis zum Boden, Spundloch offen. Öffne das Gas langsam bis {purge_pressure}.</translation>
     </message>
     <message>
         <source>Close the gas at the cylinder.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließe das Gas an der Flasche.</translation>
     </message>
     <message>
         <source>Close the gas at the cylinder. Take the lance out and lay the bung on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließe das Gas an der Flasche. Nimm die Lanze heraus und leg den Spund auf.</translation>
     </message>
     <message>
         <source>The cylinder is shut and the line is empty</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Gasflasche ist zu, und die Leitung ist leer</translation>
     </message>
     <message>
         <source>Receive a barrel</source>
-        <translation type="unfinished"></translation>
+        <translation>Fass annehmen</translation>
     </message>
     <message>
         <source>Look at it all over: staves, heads, hoops, bung and chime.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sieh es ringsum an: Dauben, Böden, Reifen, Spund und Kimme.</translation>
     </message>
     <message>
         <source>Take the bung out and smell.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nimm den Spund heraus und rieche.</translation>
     </message>
     <message>
         <source>It smells of spirit and wood; not of mould, vinegar or rotten eggs</source>
-        <translation type="unfinished"></translation>
+        <translation>Es riecht nach Spirituose und Holz; nicht nach Schimmel, Essig oder faulen Eiern</translation>
     </message>
     <message>
         <source>With a lamp that makes no spark, the char looks whole and dry or spirit-wet</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit einer Lampe, die keine Funken macht: Die Kohleschicht ist ganz, trocken oder nass von Spirituose</translation>
     </message>
     <message>
         <source>Measure it outside with a tape.</source>
-        <translation type="unfinished"></translation>
+        <translation>Miss es außen mit dem Maßband.</translation>
     </message>
     <message>
         <source>The girth at the bilge and at the chime, the length over all, the thickness of a stave at the bunghole.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Umfang am Bauch und an der Kimme, die Länge über alles, die Dicke einer Daube am Spundloch.</translation>
     </message>
     <message>
         <source>Weigh it empty, as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiege es leer, so wie es ist.</translation>
     </message>
     <message>
         <source>The wood takes up liquid: weigh it again wet, after the first beer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Holz nimmt Flüssigkeit auf: Wiege es nach dem ersten Bier noch einmal, nass.</translation>
     </message>
     <message>
         <source>It has been empty for {days_empty}. {fitness}</source>
-        <translation type="unfinished"></translation>
+        <translation>So lange steht es leer: {days_empty}. {fitness}</translation>
     </message>
     <message>
         <source>Draw from the sample hole</source>
-        <translation type="unfinished"></translation>
+        <translation>Probe aus dem Probeloch ziehen</translation>
     </message>
     <message>
         <source>Does it have a sample hole?</source>
-        <translation type="unfinished"></translation>
+        <translation>Hat es ein Probeloch?</translation>
     </message>
     <message>
         <source>Lay out: a bit of 2.8 mm, a stainless nail of 3 mm, a clean glass, sanitiser.</source>
-        <translation type="unfinished"></translation>
+        <translation>Leg bereit: Bohrer 2,8 mm, Edelstahlnagel 3 mm, sauberes Glas, Desinfektionsmittel.</translation>
     </message>
     <message>
         <source>Bit, nail and board are wet with sanitiser</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrer, Nagel und Bodenbrett sind nass vom Desinfektionsmittel</translation>
     </message>
     <message>
         <source>Nothing is hot</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts ist heiß</translation>
     </message>
     <message>
         <source>Mark the middle of a board of the head, {hole_low} to {hole_high} above its lowest point.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichne die Mitte eines Bodenbretts an, {hole_low} bis {hole_high} über dem tiefsten Punkt des Bodens.</translation>
     </message>
     <message>
         <source>Above the lees and below the level to come. Never at a joint.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über dem Geläger und unter dem Stand, auf den es noch sinkt. Nie an einer Fuge.</translation>
     </message>
     <message>
         <source>It is marked</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist angezeichnet</translation>
     </message>
     <message>
         <source>Glass below. Drill straight through, draw the bit back, and let it run into the glass.</source>
-        <translation type="unfinished"></translation>
+        <translation>Glas darunter. Bohre gerade durch, zieh den Bohrer zurück und lass es ins Glas laufen.</translation>
     </message>
     <message>
         <source>Push the nail in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Drücke den Nagel hinein.</translation>
     </message>
     <message>
         <source>Glass below. Ease the nail, and let it run.</source>
-        <translation type="unfinished"></translation>
+        <translation>Glas darunter. Lockere den Nagel und lass es laufen.</translation>
     </message>
     <message>
         <source>If it runs slowly, ease the bung a little; gas, not air, should follow.</source>
-        <translation type="unfinished"></translation>
+        <translation>Läuft es langsam, lockere den Spund ein wenig; Gas soll nachströmen, nicht Luft.</translation>
     </message>
     <message>
         <source>Push the sanitised nail in, wipe the head, and look if it is dry.</source>
-        <translation type="unfinished"></translation>
+        <translation>Drücke den desinfizierten Nagel hinein, wisch den Boden ab und sieh nach, ob er trocken bleibt.</translation>
     </message>
     <message>
         <source>The nail is in and dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Nagel sitzt und ist trocken</translation>
     </message>
     <message>
         <source>How much did you draw?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel hast du gezogen?</translation>
     </message>
     <message>
         <source>Taste it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkoste es.</translation>
     </message>
     <message>
         <source>Swell and re-wet the wood</source>
-        <translation type="unfinished"></translation>
+        <translation>Holz quellen lassen und benetzen</translation>
     </message>
     <message>
         <source>Drive the hoops home, all round, a little at a time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Treib die Reifen nach, ringsum, immer nur ein wenig.</translation>
     </message>
     <message>
         <source>No hoop moves under the thumb</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Reifen gibt unter dem Daumen nach</translation>
     </message>
     <message>
         <source>Stand it on one head, bung out. Pour hot water on the upper head, up to the chime.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stell es auf einen Boden, Spund heraus. Gieße heißes Wasser auf den oberen Boden, bis zur Kimme.</translation>
     </message>
     <message>
         <source>Turn it over and wet the other head the same way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dreh es um und nässe den anderen Boden genauso.</translation>
     </message>
     <message>
         <source>Pour in {wet_spirit} of the same kind of spirit, and bung it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gieße {wet_spirit} Spirituose derselben Art hinein und spunde es zu.</translation>
     </message>
     <message>
         <source>Water would do, but it dilutes the beer and brings oxygen. If all of it stays, it adds {spirit_adds} to the beer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser ginge auch, verdünnt aber das Bier und bringt Sauerstoff. Bliebe alle Spirituose darin, brächte sie dem Bier: {spirit_adds}.</translation>
     </message>
     <message>
         <source>Lay it down. Give it a quarter turn every six hours, so that each stave is wet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Leg es hin. Dreh es alle sechs Stunden um ein Viertel, damit jede Daube nass wird.</translation>
     </message>
     <message>
         <source>Leave it lying bung up, wedged.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lass es verkeilt liegen, Spund oben.</translation>
     </message>
     <message>
         <source>Drain what has not gone into the wood, and measure it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lass ab, was nicht ins Holz gegangen ist, und miss es.</translation>
     </message>
     <message>
         <source>Is it tight now?</source>
-        <translation type="unfinished"></translation>
+        <translation>Ist es jetzt dicht?</translation>
     </message>
     <message>
         <source>Draw by syringe at the bunghole</source>
-        <translation type="unfinished"></translation>
+        <translation>Probe mit der Spritze am Spundloch</translation>
     </message>
     <message>
         <source>Sanitise bung, syringe and tube. Have the gas lance at hand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Desinfiziere Spund, Spritze und Schlauch. Halte die Gaslanze bereit.</translation>
     </message>
     <message>
         <source>Tube and syringe are wet with sanitiser</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch und Spritze sind nass vom Desinfektionsmittel</translation>
     </message>
     <message>
         <source>Ease the bung, lay the lance in the bunghole with a breath of gas, and draw from the middle of the beer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lockere den Spund, leg die Lanze mit einem Hauch Gas ins Spundloch und zieh aus der Mitte des Biers.</translation>
     </message>
     <message>
         <source>Close the gas, then the bung.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließe das Gas, dann das Spundloch.</translation>
     </message>
     <message>
         <source>Bung it at once, and close the gas.</source>
-        <translation type="unfinished"></translation>
+        <translation>Spunde es sofort zu und schließe das Gas.</translation>
     </message>
     <message>
         <source>The bung is in and the gas is shut</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Spund sitzt, und das Gas ist zu</translation>
     </message>
     <message>
         <source>Top up</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachfüllen</translation>
     </message>
     <message>
         <source>It should hold {expected_now}; full is {full}. Is a top-up better than the air above the beer?</source>
-        <translation type="unfinished"></translation>
+        <translation>Erwarteter Inhalt: {expected_now}; voll: {full}. Ist Nachfüllen besser als die Luft über dem Bier?</translation>
     </message>
     <message>
         <source>Many clean programmes never top up: each opening brings oxygen, and fresh beer changes the blend.</source>
-        <translation type="unfinished"></translation>
+        <translation>Viele, die sauber arbeiten, füllen nie nach: Jedes Öffnen bringt Sauerstoff, und frisches Bier verändert das gereifte.</translation>
     </message>
     <message>
         <source>The beer for it is sound, flat and cold</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Bier dafür ist gesund, still und kalt</translation>
     </message>
     <message>
         <source>Ease the bung. Fill slowly from below, with the tube under the surface.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lockere den Spund. Fülle langsam von unten, das Rohr unter der Oberfläche.</translation>
     </message>
     <message>
         <source>Close the valve at the tank, then the gas. Then the bung.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließe das Ventil am Tank, dann das Gas. Dann das Spundloch.</translation>
     </message>
     <message>
         <source>Bung it, and wipe it dry.</source>
-        <translation type="unfinished"></translation>
+        <translation>Spunde es zu und wisch es trocken.</translation>
     </message>
 </context>
 <context>
     <name>SheetsPage</name>
     <message>
         <source>Work sheets</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeitsbögen</translation>
     </message>
     <message>
         <source>One step at a time; what can hurt stands before its step. Local rules and licensed practice come first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritt für Schritt; was gefährlich werden kann, steht vor seinem Schritt. Örtliche Vorschriften und zugelassene Fachleute gehen vor.</translation>
     </message>
 </context>
 <context>
@@ -2000,18 +2012,18 @@
     <name>StepAsks</name>
     <message>
         <source>Another beer</source>
-        <translation type="unfinished">Anderes Bier</translation>
+        <translation>Anderes Bier</translation>
     </message>
     <message>
         <source>The beer</source>
-        <translation type="unfinished">Das Bier</translation>
+        <translation>Das Bier</translation>
     </message>
 </context>
 <context>
     <name>StepFacts</name>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished">%1: %2</translation>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -2029,43 +2041,43 @@
     <name>StepsPage</name>
     <message>
         <source>Who?</source>
-        <translation type="unfinished">Wer?</translation>
+        <translation>Wer?</translation>
     </message>
     <message>
         <source>Give the sheet up</source>
-        <translation type="unfinished"></translation>
+        <translation>Bogen abbrechen</translation>
     </message>
     <message>
         <source>Skip</source>
-        <translation type="unfinished"></translation>
+        <translation>Überspringen</translation>
     </message>
     <message>
         <source>Leave it</source>
-        <translation type="unfinished"></translation>
+        <translation>Liegen lassen</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation type="unfinished">Anhalten</translation>
+        <translation>Anhalten</translation>
     </message>
     <message>
         <source>Hold: I have seen to the cautions</source>
-        <translation type="unfinished"></translation>
+        <translation>Halten: Die Warnungen sind beachtet</translation>
     </message>
     <message>
         <source>Go on</source>
-        <translation type="unfinished"></translation>
+        <translation>Weiter</translation>
     </message>
     <message>
         <source>Stopped. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Angehalten. %1</translation>
     </message>
     <message>
         <source>Stopped. Nothing has to be closed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Angehalten. Nichts muss geschlossen werden.</translation>
     </message>
     <message>
         <source>Why is it skipped?</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum wird er übersprungen?</translation>
     </message>
 </context>
 <context>
@@ -2820,307 +2832,307 @@
     </message>
     <message>
         <source>hoop driven</source>
-        <translation type="unfinished"></translation>
+        <translation>Reifen nachgetrieben</translation>
     </message>
     <message>
         <source>peg driven</source>
-        <translation type="unfinished"></translation>
+        <translation>Holzstift eingeschlagen</translation>
     </message>
     <message>
         <source>waxed</source>
-        <translation type="unfinished"></translation>
+        <translation>gewachst</translation>
     </message>
     <message>
         <source>bung changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Spund gewechselt</translation>
     </message>
     <message>
         <source>nail hole plugged</source>
-        <translation type="unfinished"></translation>
+        <translation>Nagelloch verschlossen</translation>
     </message>
     <message>
         <source>nothing yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch nichts</translation>
     </message>
     <message>
         <source>airlock</source>
-        <translation type="unfinished"></translation>
+        <translation>Gärröhrchen</translation>
     </message>
     <message>
         <source>one-way bung</source>
-        <translation type="unfinished"></translation>
+        <translation>Ventilspund</translation>
     </message>
     <message>
         <source>solid bung</source>
-        <translation type="unfinished"></translation>
+        <translation>Vollspund</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation>ja</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translation>nein</translation>
     </message>
     <message>
         <source>there</source>
-        <translation type="unfinished"></translation>
+        <translation>schon da</translation>
     </message>
     <message>
         <source>new</source>
-        <translation type="unfinished"></translation>
+        <translation>neu</translation>
     </message>
     <message>
         <source>nail</source>
-        <translation type="unfinished"></translation>
+        <translation>am Nagel</translation>
     </message>
     <message>
         <source>made for 20 °C</source>
-        <translation type="unfinished"></translation>
+        <translation>für 20 °C</translation>
     </message>
     <message>
         <source>made for 60 °F</source>
-        <translation type="unfinished"></translation>
+        <translation>für 60 °F</translation>
     </message>
     <message>
         <source>made for 15 °C</source>
-        <translation type="unfinished"></translation>
+        <translation>für 15 °C</translation>
     </message>
     <message>
         <source>spirit of the same kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Spirituose derselben Art</translation>
     </message>
     <message>
         <source>another spirit</source>
-        <translation type="unfinished"></translation>
+        <translation>andere Spirituose</translation>
     </message>
     <message>
         <source>water</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser</translation>
     </message>
     <message>
         <source>done early</source>
-        <translation type="unfinished"></translation>
+        <translation>vorzeitig fertig</translation>
     </message>
     <message>
         <source>skipped</source>
-        <translation type="unfinished"></translation>
+        <translation>übersprungen</translation>
     </message>
     <message>
         <source>not needed today</source>
-        <translation type="unfinished"></translation>
+        <translation>heute nicht nötig</translation>
     </message>
     <message>
         <source>done before</source>
-        <translation type="unfinished"></translation>
+        <translation>schon getan</translation>
     </message>
     <message>
         <source>no tool at hand</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Werkzeug zur Hand</translation>
     </message>
     <message>
         <source>not safe here</source>
-        <translation type="unfinished"></translation>
+        <translation>hier nicht sicher</translation>
     </message>
     <message>
         <source>Fill it as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fülle es, wie es ist.</translation>
     </message>
     <message>
         <source>Re-wet it with spirit before it is filled.</source>
-        <translation type="unfinished"></translation>
+        <translation>Benetze es mit Spirituose, bevor es gefüllt wird.</translation>
     </message>
     <message>
         <source>Swell it first, then re-wet it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lass es erst quellen, dann benetze es.</translation>
     </message>
     <message>
         <source>Prove first that it still holds water.</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfe erst, ob es noch Wasser hält.</translation>
     </message>
     <message>
         <source>Too early to tell.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch zu früh für ein Urteil.</translation>
     </message>
     <message>
         <source>What it loses is usual for it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was es verliert, ist für dieses Fass üblich.</translation>
     </message>
     <message>
         <source>It loses more than foreseen: gauge again in two weeks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es verliert mehr als erwartet: in zwei Wochen noch einmal messen.</translation>
     </message>
     <message>
         <source>It may leak. Measured again? Was it filled full? Drips on the floor?</source>
-        <translation type="unfinished"></translation>
+        <translation>Vielleicht leckt es. Noch einmal gemessen? War es randvoll gefüllt? Tropfen am Boden?</translation>
     </message>
     <message>
         <source>again tomorrow</source>
-        <translation type="unfinished"></translation>
+        <translation>morgen wieder</translation>
     </message>
     <message>
         <source>again on the third day</source>
-        <translation type="unfinished"></translation>
+        <translation>am dritten Tag wieder</translation>
     </message>
     <message>
         <source>again a week after filling</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Woche nach dem Füllen wieder</translation>
     </message>
     <message>
         <source>whenever you pass by</source>
-        <translation type="unfinished"></translation>
+        <translation>immer, wenn du vorbeikommst</translation>
     </message>
     <message>
         <source>clear: below the 8-hour limit</source>
-        <translation type="unfinished"></translation>
+        <translation>gut: unter dem 8-Stunden-Grenzwert</translation>
     </message>
     <message>
         <source>above the 8-hour limit of 5,000 ppm: air the room</source>
-        <translation type="unfinished"></translation>
+        <translation>über dem 8-Stunden-Grenzwert von 5.000 ppm: Raum lüften</translation>
     </message>
     <message>
         <source>above 30,000 ppm: leave the room now</source>
-        <translation type="unfinished"></translation>
+        <translation>über 30.000 ppm: Raum sofort verlassen</translation>
     </message>
     <message>
         <source>above 40,000 ppm: danger to life</source>
-        <translation type="unfinished"></translation>
+        <translation>über 40.000 ppm: Lebensgefahr</translation>
     </message>
     <message>
         <source>L</source>
-        <translation type="unfinished"></translation>
+        <translation>L</translation>
     </message>
     <message>
         <source>gal</source>
-        <translation type="unfinished"></translation>
+        <translation>gal</translation>
     </message>
     <message>
         <source>mL</source>
-        <translation type="unfinished"></translation>
+        <translation>mL</translation>
     </message>
     <message>
         <source>fl oz</source>
-        <translation type="unfinished"></translation>
+        <translation>fl oz</translation>
     </message>
     <message>
         <source>kg</source>
-        <translation type="unfinished"></translation>
+        <translation>kg</translation>
     </message>
     <message>
         <source>lb</source>
-        <translation type="unfinished"></translation>
+        <translation>lb</translation>
     </message>
     <message>
         <source>cm</source>
-        <translation type="unfinished"></translation>
+        <translation>cm</translation>
     </message>
     <message>
         <source>in</source>
-        <translation type="unfinished"></translation>
+        <translation>in</translation>
     </message>
     <message>
         <source>mm</source>
-        <translation type="unfinished"></translation>
+        <translation>mm</translation>
     </message>
     <message>
         <source>°C</source>
-        <translation type="unfinished">°C</translation>
+        <translation>°C</translation>
     </message>
     <message>
         <source>°F</source>
-        <translation type="unfinished">°F</translation>
+        <translation>°F</translation>
     </message>
     <message>
         <source>%</source>
-        <translation type="unfinished"></translation>
+        <translation>%</translation>
     </message>
     <message>
         <source>bar</source>
-        <translation type="unfinished"></translation>
+        <translation>bar</translation>
     </message>
     <message>
         <source>psi</source>
-        <translation type="unfinished"></translation>
+        <translation>psi</translation>
     </message>
     <message>
         <source>m</source>
-        <translation type="unfinished"></translation>
+        <translation>m</translation>
     </message>
     <message>
         <source>ft</source>
-        <translation type="unfinished"></translation>
+        <translation>ft</translation>
     </message>
     <message>
         <source>m³</source>
-        <translation type="unfinished"></translation>
+        <translation>m³</translation>
     </message>
     <message>
         <source>ft³</source>
-        <translation type="unfinished"></translation>
+        <translation>ft³</translation>
     </message>
     <message>
         <source>1/h</source>
-        <translation type="unfinished"></translation>
+        <translation>1/h</translation>
     </message>
     <message>
         <source>mended</source>
-        <translation type="unfinished"></translation>
+        <translation>ausgebessert</translation>
     </message>
     <message>
         <source>topped up</source>
-        <translation type="unfinished"></translation>
+        <translation>nachgefüllt</translation>
     </message>
     <message>
         <source>put in</source>
-        <translation type="unfinished"></translation>
+        <translation>hineingegeben</translation>
     </message>
     <message>
         <source>air measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft gemessen</translation>
     </message>
     <message>
         <source>step of a work sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritt eines Arbeitsbogens</translation>
     </message>
     <message>
         <source>receiving</source>
-        <translation type="unfinished"></translation>
+        <translation>Annahme</translation>
     </message>
     <message>
         <source>swelling</source>
-        <translation type="unfinished"></translation>
+        <translation>Quellen</translation>
     </message>
     <message>
         <source>purging</source>
-        <translation type="unfinished"></translation>
+        <translation>Gasspülen</translation>
     </message>
     <message>
         <source>filling</source>
-        <translation type="unfinished"></translation>
+        <translation>Füllen</translation>
     </message>
     <message>
         <source>leak watch</source>
-        <translation type="unfinished"></translation>
+        <translation>Leckwache</translation>
     </message>
     <message>
         <source>gauging</source>
-        <translation type="unfinished"></translation>
+        <translation>Füllstandmessung</translation>
     </message>
     <message>
         <source>drawing at the sample hole</source>
-        <translation type="unfinished"></translation>
+        <translation>Probe am Probeloch</translation>
     </message>
     <message>
         <source>drawing at the bunghole</source>
-        <translation type="unfinished"></translation>
+        <translation>Probe am Spundloch</translation>
     </message>
     <message>
         <source>topping up</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachfüllen</translation>
     </message>
     <message>
         <source>between fills</source>
-        <translation type="unfinished"></translation>
+        <translation>zwischen zwei Füllungen</translation>
     </message>
 </context>
 <context>
@@ -3150,7 +3162,7 @@
     </message>
     <message>
         <source>The work sheet is done: all of it is kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Arbeitsbogen ist fertig: Alles ist gespeichert.</translation>
     </message>
 </context>
 <context>
@@ -3243,7 +3255,7 @@
     <message>
         <source>%1 (%2 to %3)</source>
         <comment>a volume with its range</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2 bis %3)</translation>
     </message>
 </context>
 <context>
@@ -3274,23 +3286,23 @@
     <message>
         <source>%1, %2 %, %3</source>
         <comment>temperature, humidity, when</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2 %, %3</translation>
     </message>
     <message>
         <source>Say first where the barrel lies: Move it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sag erst, wo das Fass liegt: Umlagern.</translation>
     </message>
     <message>
         <source>Say who you are first.</source>
-        <translation type="unfinished">Sag erst, wer du bist.</translation>
+        <translation>Sag erst, wer du bist.</translation>
     </message>
     <message>
         <source>Step to both numbers first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stell erst beide Zahlen ein.</translation>
     </message>
     <message>
         <source>The air of %1: kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Luft am Platz %1: gespeichert.</translation>
     </message>
 </context>
 <context>
@@ -3484,28 +3496,28 @@
     </message>
     <message>
         <source>drained %1</source>
-        <translation type="unfinished"></translation>
+        <translation>abgelassen %1</translation>
     </message>
     <message>
         <source>at least %1: the nail runs</source>
-        <translation type="unfinished"></translation>
+        <translation>mindestens %1: Am Nagel läuft es</translation>
     </message>
     <message>
         <source>at most %1: the nail does not run</source>
-        <translation type="unfinished"></translation>
+        <translation>höchstens %1: Am Nagel läuft es nicht</translation>
     </message>
     <message>
         <source>%1, %2: %3</source>
         <comment>a sheet, an outcome, a reason</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2: %3</translation>
     </message>
     <message>
         <source>Topped up</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachgefüllt</translation>
     </message>
     <message>
         <source>Put in</source>
-        <translation type="unfinished"></translation>
+        <translation>Hineingegeben</translation>
     </message>
 </context>
 <context>
@@ -3566,21 +3578,21 @@
     <name>spile::viewmodels::OpenWorkViewModel</name>
     <message>
         <source>step %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritt %1 von %2</translation>
     </message>
     <message>
         <source>%1, begun %2</source>
         <comment>a person, a time</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1, begonnen %2</translation>
     </message>
     <message>
         <source>%1, %2</source>
         <comment>a sheet, a barrel</comment>
-        <translation type="unfinished">%1, %2</translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>%1: time is up</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Die Zeit ist um</translation>
     </message>
 </context>
 <context>
@@ -3778,18 +3790,18 @@
     <name>spile::viewmodels::SheetsViewModel</name>
     <message>
         <source>open: go on</source>
-        <translation type="unfinished"></translation>
+        <translation>offen: weiter</translation>
     </message>
     <message numerus="yes">
         <source>%n step(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Schritt</numerusform>
+            <numerusform>%n Schritte</numerusform>
         </translation>
     </message>
     <message>
         <source>Go on: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Weiter: %1</translation>
     </message>
 </context>
 <context>
@@ -3991,60 +4003,60 @@
     <message>
         <source>%1 · step %2 of %3</source>
         <comment>Rum 3, ...</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 · Schritt %2 von %3</translation>
     </message>
     <message>
         <source>Begin: %1</source>
         <comment>a time</comment>
-        <translation type="unfinished"></translation>
+        <translation>Beginnen: %1</translation>
     </message>
     <message>
         <source>Begin</source>
-        <translation type="unfinished"></translation>
+        <translation>Beginnen</translation>
     </message>
     <message>
         <source>Paused, %1 left</source>
-        <translation type="unfinished"></translation>
+        <translation>Angehalten, noch %1</translation>
     </message>
     <message>
         <source>Time is up</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeit ist um</translation>
     </message>
     <message>
         <source>Tick all off, or skip the step</source>
-        <translation type="unfinished"></translation>
+        <translation>Hake alles ab oder überspringe den Schritt</translation>
     </message>
     <message>
         <source>Still open: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch offen: %1</translation>
     </message>
     <message>
         <source>Taste now</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt verkosten</translation>
     </message>
     <message>
         <source>Done early</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorzeitig fertig</translation>
     </message>
     <message>
         <source>Done early, next step</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorzeitig fertig, nächster Schritt</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished">Fertig</translation>
+        <translation>Fertig</translation>
     </message>
     <message>
         <source>Done, next step</source>
-        <translation type="unfinished"></translation>
+        <translation>Fertig, nächster Schritt</translation>
     </message>
     <message>
         <source>Looks unusual for this barrel. Keep it, or change it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ungewöhnlich für dieses Fass. Lass es so oder ändere es.</translation>
     </message>
     <message>
         <source>May be left out</source>
-        <translation type="unfinished"></translation>
+        <translation>Kann offen bleiben</translation>
     </message>
 </context>
 </TS>

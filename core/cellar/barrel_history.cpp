@@ -200,19 +200,59 @@ Result<BarrelMeasures> measuresOf(Database& database, const SubjectId& barrel)
     return found.value_or(BarrelMeasures{});
 }
 
+namespace {
+
+constexpr int placesDeep = 8;  // also ends a loop that two devices may have made
+
+struct PlaceAround {
+    std::string name;
+    std::optional<SubjectId> parent;
+};
+
+Result<PlaceAround> placeAround(Database& database, const SubjectId& place)
+{
+    SPILE_ASSIGN(found, database.first(
+                            [](const Row& row) {
+                                return PlaceAround{row.text(0), row.idIfAny<SubjectId>(1)};
+                            },
+                            query_text::placeById, place));
+    return found.value_or(PlaceAround{});
+}
+
+}  // namespace
+
 Result<std::vector<ClimateRow>> climatesOf(Database& database, const SubjectId& place)
 {
     std::vector<ClimateRow> rows;
-    SPILE_TRY(database.each(
-        [&](const Row& row) {
-            constexpr double perThousand = 1e3;
-            rows.push_back({instantFromMs(row.integer(0)),
-                            temperatureFromMilliCelsius(row.integer(1)),
-                            static_cast<double>(row.integer(2)) / perThousand});
-            return Result<void>();
-        },
-        query_text::climates, place));
+    std::optional<SubjectId> at = place;
+    for (int depth = 0; at && rows.empty() && depth < placesDeep; ++depth) {
+        SPILE_TRY(database.each(
+            [&](const Row& row) {
+                constexpr double perThousand = 1e3;
+                rows.push_back({instantFromMs(row.integer(0)),
+                                temperatureFromMilliCelsius(row.integer(1)),
+                                static_cast<double>(row.integer(2)) / perThousand});
+                return Result<void>();
+            },
+            query_text::climates, *at));
+        SPILE_ASSIGN(around, placeAround(database, *at));
+        at = around.parent;
+    }
     return rows;
+}
+
+Result<NamedRow> roomOf(Database& database, const SubjectId& place)
+{
+    NamedRow room{place, {}};
+    for (int depth = 0; depth < placesDeep; ++depth) {
+        SPILE_ASSIGN(around, placeAround(database, room.subject));
+        room.name = around.name;
+        if (!around.parent) {
+            break;
+        }
+        room.subject = *around.parent;
+    }
+    return room;
 }
 
 }  // namespace spile::cellar

@@ -16,6 +16,8 @@ constexpr std::array<Milliseconds, 4> leakLooksAfter = {std::chrono::hours(1), s
                                                         std::chrono::days(3), std::chrono::days(7)};
 constexpr auto firstTastingAfter = std::chrono::days(182);
 constexpr auto nextTastingAfter = std::chrono::days(30);
+constexpr auto atTheFill =
+    std::chrono::days(7);  // a tasting until then is of the beer as it went in
 
 constexpr std::int64_t precisionDay = 1;
 
@@ -222,7 +224,7 @@ NextStep nextStep(const BarrelFacts& facts)
     if (const auto look = nextLeakLook(facts)) {
         return {"check for leaks", look};
     }
-    if (facts.lastTasted) {
+    if (facts.lastTasted && *facts.lastTasted - *facts.filledAt > atTheFill) {
         return {"taste", *facts.lastTasted + nextTastingAfter};
     }
     return {"taste", *facts.filledAt + firstTastingAfter};

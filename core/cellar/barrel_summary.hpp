@@ -30,7 +30,7 @@ struct BarrelFacts {
 
 /// Return the next step by the trade's habit: look for leaks an hour, a day, three and seven days
 /// after filling, taste first at six months and then monthly, unless a verdict says otherwise. A
-/// look counts for all times before it.
+/// look counts for all times before it; a tasting in the first week is of the beer as it went in.
 ///
 /// Source    common practice, no source. A later, learned outlook takes its place where it knows
 /// more.

@@ -154,21 +154,24 @@ struct BarrelHistory {
 [[nodiscard]] Result<BarrelMeasures> measuresOf(ledger::Database& database,
                                                 const SubjectId& barrel);
 
+/// Something with a name: a person, place, target, batch or device.
+struct NamedRow {
+    SubjectId subject;
+    std::string name;
+};
+
 /// The air of a place, from that time on.
 struct ClimateRow {
     Instant at;
     Temperature temperature = celsius(0);
     double relativeHumidity = 0;
 };
-/// All that was recorded of a place, the oldest first.
+/// All that was recorded of a place, or else of the nearest place around it, the oldest first.
 [[nodiscard]] Result<std::vector<ClimateRow>> climatesOf(ledger::Database& database,
                                                          const SubjectId& place);
+/// The outermost place around it: the room, whose air it has.
+[[nodiscard]] Result<NamedRow> roomOf(ledger::Database& database, const SubjectId& place);
 
-/// Something with a name: a person, place, target, batch or device.
-struct NamedRow {
-    SubjectId subject;
-    std::string name;
-};
 /// Those of one kind in the order of their ids. Requires a kind that has names.
 [[nodiscard]] Result<std::vector<NamedRow>> named(ledger::Database& database, std::string_view kind,
                                                   const SubjectId& after, int limit);

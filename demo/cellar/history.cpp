@@ -4,10 +4,12 @@
 #include "core/cellar/acts/filling.hpp"
 #include "core/cellar/acts/photographing.hpp"
 #include "core/cellar/acts/tasting.hpp"
+#include "core/cellar/acts/tending.hpp"
 #include "demo/cellar/invented.hpp"
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 namespace spile::demo {
 
@@ -40,11 +42,29 @@ Result<void> History::live(int day)
     world_.moveTo(day, 8h);
     SPILE_TRY(receiveBarrels(day));
     SPILE_TRY(brew(day));
+    SPILE_TRY(readAir(day));
     for (InventedBarrel& barrel : world_.barrels_) {
         SPILE_TRY(look(barrel, day));
     }
     constexpr int exchangeEvery = 14;
     return day % exchangeEvery == exchangeEvery - 1 ? world_.exchange() : Result<void>();
+}
+
+// Once in four weeks: warmest and driest in summer.
+Result<void> History::readAir(int day)
+{
+    if (day % gaugeEvery != 0) {
+        return {};
+    }
+    constexpr double daysAYear = 365.25;
+    constexpr double beginsOn = 244;  // the first day is the first of September
+    const double season = std::cos(2 * std::numbers::pi * (beginsOn + day - 205) / daysAYear);
+    const double humidity =
+        std::round((0.66 - 0.05 * season + world_.chance_.normal(0, 0.01)) * 100) / 100;
+    return cellar::recordClimate(
+               *world_.kim_.cellar,
+               {world_.vault_, celsius(std::round((15 + 3 * season) * 2) / 2), humidity, by(2)})
+        .map([](const EntryId&) {});
 }
 
 Result<void> History::receiveBarrels(int day)
@@ -150,8 +170,8 @@ Result<void> History::look(InventedBarrel& barrel, int day)
         return {};
     }
     const int age = day - *barrel.filledOnDay;
-    if (age == 1) {
-        const bool weeps = world_.chance_.below(8) == 0;
+    if (age == 1 || age == 3 || age == 7) {
+        const bool weeps = age == 1 && world_.chance_.below(8) == 0;
         SPILE_TRY(cellar::recordCheck(
             *world_.kim_.cellar, {barrel.barrel, weeps ? "weeping stave" : "dry", !weeps, by(1)}));
     }
@@ -173,7 +193,7 @@ Result<void> History::gauge(const InventedBarrel& barrel, int age)
     cellar::NewGauge gauge;
     gauge.barrel = barrel.barrel;
     gauge.volume = litres(std::round(held * 10) / 10);
-    gauge.method = "dip";
+    gauge.method = "weight";
     gauge.temperature = celsius(12.5);
     gauge.circumstance = by(2);
     SPILE_TRY(cellar::recordGauge(*world_.kim_.cellar, gauge));

@@ -17,6 +17,7 @@ private:
     [[nodiscard]] Result<void> receiveBarrel(std::size_t number);
     [[nodiscard]] Result<void> receiveFull(std::size_t number);
     [[nodiscard]] Result<void> brew(int day);
+    [[nodiscard]] Result<void> readAir(int day);
     [[nodiscard]] Result<void> fill(std::size_t beer, int day);
     [[nodiscard]] Result<void> look(InventedBarrel& barrel, int day);
     [[nodiscard]] Result<void> gauge(const InventedBarrel& barrel, int age);

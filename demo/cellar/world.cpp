@@ -123,6 +123,7 @@ Result<void> World::begin()
         people_.push_back(person);
     }
     SPILE_ASSIGN(vault, cellar::registerPlace(*desk_.cellar, "Vault"));
+    vault_ = vault;
     for (const char* rack : {"Rack 1", "Rack 2", "Rack 3", "Rack 4"}) {
         SPILE_ASSIGN(place, cellar::registerPlace(*desk_.cellar, rack, vault));
         places_.push_back(place);

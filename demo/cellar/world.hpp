@@ -62,6 +62,7 @@ private:
     Device desk_, ada_, kim_;
     SeededRandom chance_;  // what happens; the devices have their own for ids and keys
     std::vector<SubjectId> people_, places_, targets_;
+    SubjectId vault_;  // the room they are in
     std::vector<std::optional<SubjectId>> batches_;
     std::vector<InventedBarrel> barrels_;
 };

@@ -288,7 +288,8 @@ std::vector<Tour::Scene> Tour::exchanging()
             {QStringLiteral("day-file-written"), [this] { app_.dayFile()->write(); }},
             {QStringLiteral("take-in"), [this] { app_.openTakeIn(); }},
             {QStringLiteral("settings"), [this] { app_.navigator()->open(Navigator::Settings); }},
-            {QStringLiteral("handbook"), [this] { app_.navigator()->open(Navigator::Handbook); }},
+            {QStringLiteral("handbook"), [this] { app_.openHandbook(); }},
+            {QStringLiteral("handbook-page"), [this] { app_.handbook()->setCurrent(0); }},
             {QStringLiteral("scan"), [this] { app_.navigator()->go(Navigator::Scan); }}};
 }
 

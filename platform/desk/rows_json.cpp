@@ -57,6 +57,9 @@ json toJson(const cellar::GaugeRow& row, Instant now)
     json made = fact(row, now);
     made["volume_l"] = litresOf(row.volume);
     made["method"] = row.method;
+    if (row.bound != cellar::Bound::None) {
+        made["bound"] = row.bound == cellar::Bound::AtLeast ? "at least" : "at most";
+    }
     return made;
 }
 
@@ -81,15 +84,53 @@ json toJson(const cellar::TasteRow& row, Instant now)
     return made;
 }
 
+json percentOrNull(const std::optional<double>& fraction)
+{
+    return fraction ? json(std::round(*fraction * 1e4) / 1e2) : json();
+}
+
+json celsiusOrNull(const std::optional<Temperature>& temperature)
+{
+    return temperature ? json(std::round(inCelsius(*temperature) * 1e3) / 1e3) : json();
+}
+
 json toJson(const cellar::ReadingRow& row, Instant now)
 {
     json made = fact(row, now);
     made["sg"] = orNull(row.specificGravity);
     made["ph"] = orNull(row.ph);
-    made["abv_percent"] =
-        row.alcoholByVolume ? json(std::round(*row.alcoholByVolume * 1e4) / 1e2) : json();
-    made["temp_c"] =
-        row.temperature ? json(std::round(inCelsius(*row.temperature) * 1e3) / 1e3) : json();
+    made["abv_percent"] = percentOrNull(row.alcoholByVolume);
+    made["temp_c"] = celsiusOrNull(row.temperature);
+    made["hydrometer_ref_c"] = celsiusOrNull(row.hydrometerReference);
+    made["sample_temp_c"] = celsiusOrNull(row.sampleTemperature);
+    return made;
+}
+
+json toJson(const cellar::TopUpRow& row, Instant now)
+{
+    json made = fact(row, now);
+    made["volume_l"] = litresOf(row.volume);
+    made["what"] = orNull(row.what);
+    made["abv_percent"] = percentOrNull(row.alcoholByVolume);
+    return made;
+}
+
+json toJson(const cellar::DoseRow& row, Instant now)
+{
+    json made = fact(row, now);
+    made["substance"] = row.substance;
+    made["volume_l"] = orNull(row.volume);
+    made["drained_l"] = orNull(row.drained);
+    made["mass_kg"] = row.mass ? json(inKilograms(*row.mass)) : json();
+    made["abv_percent"] = percentOrNull(row.alcoholByVolume);
+    return made;
+}
+
+json toJson(const cellar::OtherRow& row, Instant now)
+{
+    json made = fact(row, now);
+    made["kind"] = row.kind;
+    made["text"] = row.text;
     return made;
 }
 
@@ -150,7 +191,9 @@ json toJson(const cellar::BarrelHistory& history, Instant now)
 {
     return {{"fills", list(history.fills, now)},       {"gauges", list(history.gauges, now)},
             {"draws", list(history.draws, now)},       {"tastings", list(history.tastings, now)},
-            {"readings", list(history.readings, now)}, {"photos", list(history.photos, now)}};
+            {"readings", list(history.readings, now)}, {"photos", list(history.photos, now)},
+            {"top_ups", list(history.topUps, now)},    {"doses", list(history.doses, now)},
+            {"others", list(history.others, now)}};
 }
 
 }  // namespace spile::desk

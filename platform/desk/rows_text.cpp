@@ -97,13 +97,30 @@ std::string barrelPage(const cellar::BarrelRow& barrel, const cellar::BarrelHist
             (fill.beer.empty() ? "unknown beer" : fill.beer) + ", " + volumeText(fill.volume, 1));
     }
     for (const auto& gauge : history.gauges) {
-        add(gauge, "gauge", volumeText(gauge.volume, 1) + " by " + gauge.method);
+        const char* const bound = gauge.bound == cellar::Bound::AtLeast  ? "at least "
+                                  : gauge.bound == cellar::Bound::AtMost ? "at most "
+                                                                         : "";
+        add(gauge, "gauge", bound + volumeText(gauge.volume, 1) + " by " + gauge.method);
+    }
+    for (const auto& topUp : history.topUps) {
+        add(topUp, "top-up",
+            volumeText(topUp.volume, 2) + (topUp.what.empty() ? "" : ", " + topUp.what));
+    }
+    for (const auto& dose : history.doses) {
+        add(dose, "put in",
+            dose.substance + ", " + volumeText(dose.volume, 2) +
+                (dose.drained ? ", drained " + volumeText(dose.drained, 2) : ""));
     }
     for (const auto& draw : history.draws) {
         add(draw, "draw", volumeText(draw.volume, 2) + " at the " + draw.method);
     }
     for (const auto& taste : history.tastings) {
         add(taste, "taste", scoresText(taste));
+    }
+    for (const auto& other : history.others) {
+        std::string said = other.text;
+        std::replace(said.begin(), said.end(), '\n', ' ');
+        add(other, other.kind == "sheet_step" ? "step" : other.kind, said);
     }
     for (const auto& photo : history.photos) {
         add(photo, "photo",

@@ -35,8 +35,7 @@ Page {
     }
     Words {
         width: parent.width
-        text: qsTr("Warm, dry air takes more water out of a barrel, and its strength rises; damp air takes more alcohol. "
-                   + "What is recorded here holds until the next time, for all barrels of the place.")
+        text: qsTr("Dry air takes water, damp air alcohol. What is recorded holds for all barrels of the place.")
         color: Theme.colours.secondText
     }
     Fact {

@@ -59,6 +59,14 @@ Page {
         choice: page.viewModel.languageIndex
         onToggled: index => page.viewModel.languageIndex = index
     }
+    SectionTitle { width: parent.width; text: qsTr("Are barrels topped up here?") }
+    Chips {
+        objectName: "topUps"
+        width: parent.width
+        words: [qsTr("Never"), qsTr("Yes")]
+        choice: page.viewModel.topUps ? 1 : 0
+        onToggled: index => page.viewModel.topUps = index === 1
+    }
     SettingsDevices {
         width: parent.width
         viewModel: page.app.joining
@@ -67,6 +75,6 @@ Page {
         objectName: "handbook"
         width: parent.width
         text: qsTr("Handbook")
-        onFired: page.app.navigator.open(Navigator.Handbook)
+        onFired: page.app.openHandbook()
     }
 }

@@ -132,7 +132,7 @@ Page {
         width: parent.width
         visible: page.viewModel.cautions.length > 0 && !page.viewModel.begun
         kind: Banner.Caution
-        text: page.viewModel.cautions.join("\n\n")
+        text: page.viewModel.cautions
     }
     TimerFace {
         objectName: "timer"
@@ -172,6 +172,6 @@ Page {
         width: parent.width
         visible: page.viewModel.cautions.length > 0 && page.viewModel.begun
         kind: Banner.Caution
-        text: page.viewModel.cautions.join("\n\n")
+        text: page.viewModel.cautions
     }
 }

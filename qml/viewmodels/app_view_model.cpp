@@ -2,9 +2,6 @@
 
 #include "qml/viewmodels/error_text.hpp"
 
-#include <QDir>
-#include <QFile>
-
 namespace spile::viewmodels {
 
 AppViewModel::AppViewModel(const Outside& outside, FilePlaces& places, Start start, QObject* parent)
@@ -310,20 +307,22 @@ void AppViewModel::putAside()
     }
 }
 
-QStringList AppViewModel::handbook()
+void AppViewModel::openHandbook()
 {
-    QStringList pages;
-    const QDir folder(QStringLiteral(":/handbook"));
-    for (const QString& name : folder.entryList(QDir::Files, QDir::Name)) {
-        QFile file(folder.filePath(name));
-        if (file.open(QIODevice::ReadOnly)) {
-            pages << QString::fromUtf8(file.readAll());
-        }
-    }
-    return pages;
+    handbook_.setCurrent(-1);
+    navigator_.open(Navigator::Handbook);
 }
 
-bool AppViewModel::goBack() { return navigator_.back(); }
+bool AppViewModel::goBack()
+{
+    // From a page of the handbook to their list, if it was opened from there.
+    if (navigator_.page() == Navigator::Handbook && handbook_.current() >= 0 &&
+        !navigator_.pages().contains(Navigator::Calculate)) {
+        handbook_.setCurrent(-1);
+        return true;
+    }
+    return navigator_.back();
+}
 
 void AppViewModel::applicationStateChanged(Qt::ApplicationState state)
 {

@@ -7,6 +7,7 @@
 #include "qml/viewmodels/context.hpp"
 #include "qml/viewmodels/day_file_view_model.hpp"
 #include "qml/viewmodels/drawing_view_model.hpp"
+#include "qml/viewmodels/handbook_view_model.hpp"
 #include "qml/viewmodels/interruption.hpp"
 #include "qml/viewmodels/joining_view_model.hpp"
 #include "qml/viewmodels/navigator.hpp"
@@ -63,8 +64,7 @@ class AppViewModel : public QObject {
     Q_PROPERTY(spile::viewmodels::OpenWorkViewModel* openWork READ openWork CONSTANT FINAL)
     Q_PROPERTY(spile::viewmodels::ClimateViewModel* climate READ climate CONSTANT FINAL)
 
-    /// The pages of the handbook, in Markdown.
-    Q_PROPERTY(QList<QString> handbook READ handbook CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::HandbookViewModel* handbook READ handbook CONSTANT FINAL)
 
 public:
     enum Stage { Opening, FirstRun, Ready, Broken };
@@ -114,6 +114,8 @@ public:
     Q_INVOKABLE void takeInFile(const QString& file);
     /// Leave the open sheets open and go on with something else.
     Q_INVOKABLE void putAside();
+    /// The list of the handbook's pages.
+    Q_INVOKABLE void openHandbook();
     /// The one way back. False if there is nothing below, so that the system may leave the app.
     Q_INVOKABLE bool goBack();
 
@@ -122,7 +124,7 @@ public:
     /// The app was put aside or comes back; see Qt::ApplicationState.
     void applicationStateChanged(Qt::ApplicationState state);
 
-    [[nodiscard]] static QStringList handbook();
+    [[nodiscard]] HandbookViewModel* handbook() { return &handbook_; }
     [[nodiscard]] Stage stage() const { return stage_; }
     [[nodiscard]] QString problem() const { return problem_; }
     [[nodiscard]] QString newCellarName() const;
@@ -196,6 +198,7 @@ private:
     SheetsViewModel sheets_;
     WorkViewModel work_;
     ClimateViewModel climate_;
+    HandbookViewModel handbook_;
     std::string wantedSheet_;  // once it is known who works
     Stage stage_ = Opening;
     QString problem_;

@@ -28,27 +28,39 @@ ClimateViewModel::ClimateViewModel(Context& context, PeopleViewModel& people, QO
 
 void ClimateViewModel::begin(const cellar::BarrelRow& barrel)
 {
-    place_ = QString::fromStdString(barrel.place);
-    placeId_ = barrel.placeId;
+    place_.clear();
+    placeId_.reset();
     last_.reset();
     celsius_.reset();
     humidity_.reset();
     error_.clear();
     busy_ = false;
     emit changed();
-    if (!placeId_) {
+    if (!barrel.placeId) {
         return;
     }
+    struct Found {
+        cellar::NamedRow room;
+        std::vector<cellar::ClimateRow> rows;
+    };
     context_.workers.look(
         this,
-        [place = *placeId_](ledger::Database& database) {
-            return cellar::climatesOf(database, place);
+        [place = *barrel.placeId](ledger::Database& database) -> Result<Found> {
+            SPILE_ASSIGN(room, cellar::roomOf(database, place));
+            SPILE_ASSIGN(rows, cellar::climatesOf(database, place));
+            return Found{room, std::move(rows)};
         },
-        [this, place = *placeId_](Result<std::vector<cellar::ClimateRow>> rows) {
-            if (rows && !rows->empty() && placeId_ == place) {
-                last_ = rows->back();
-                emit changed();
+        [this](Result<Found> found) {
+            if (!found) {
+                error_ = textOf(found.error());
+            } else {
+                place_ = QString::fromStdString(found->room.name);
+                placeId_ = found->room.subject;
+                if (!found->rows.empty()) {
+                    last_ = found->rows.back();
+                }
             }
+            emit changed();
         });
 }
 

@@ -31,7 +31,7 @@ class ClimateViewModel : public QObject {
 public:
     ClimateViewModel(Context& context, PeopleViewModel& people, QObject* parent = nullptr);
 
-    /// For the place where that barrel lies.
+    /// For the room where that barrel lies.
     void begin(const cellar::BarrelRow& barrel);
 
     [[nodiscard]] QString place() const { return place_; }

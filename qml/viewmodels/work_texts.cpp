@@ -38,7 +38,7 @@ bool WorkViewModel::leadsToTasting() const
            std::any_of(sheet_->steps.begin(), sheet_->steps.end(), plan::tastes);
 }
 
-QStringList WorkViewModel::cautions() const
+QString WorkViewModel::cautions() const
 {
     QStringList said;
     if (step_ != nullptr) {
@@ -46,7 +46,7 @@ QStringList WorkViewModel::cautions() const
             said << filled(sheets_.caution(name).toStdString());
         }
     }
-    return said;
+    return said.join(QStringLiteral("\n\n"));
 }
 
 // The numbers of this barrel stand where the words name them.

@@ -24,7 +24,7 @@ class WorkViewModel : public QObject {
     Q_PROPERTY(QString barrelName READ barrelName NOTIFY changed FINAL)
     Q_PROPERTY(QString where READ where NOTIFY changed FINAL)
     Q_PROPERTY(QString stepName READ stepName NOTIFY changed FINAL)
-    Q_PROPERTY(QList<QString> cautions READ cautions NOTIFY changed FINAL)
+    Q_PROPERTY(QString cautions READ cautions NOTIFY changed FINAL)
     Q_PROPERTY(QString say READ say NOTIFY changed FINAL)
     Q_PROPERTY(QString hint READ hint NOTIFY changed FINAL)
     Q_PROPERTY(QList<QString> ticks READ ticks NOTIFY changed FINAL)
@@ -69,7 +69,7 @@ public:
     [[nodiscard]] QString barrelName() const;
     [[nodiscard]] QString where() const;
     [[nodiscard]] QString stepName() const;
-    [[nodiscard]] QStringList cautions() const;
+    [[nodiscard]] QString cautions() const;
     [[nodiscard]] QString say() const;
     [[nodiscard]] QString hint() const;
     [[nodiscard]] QStringList ticks() const;

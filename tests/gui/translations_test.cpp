@@ -98,7 +98,7 @@ private slots:
 private:
     [[nodiscard]] QString daysAgo(int days) const
     {
-        return formats_->fromNow(device_->clock.now() - hours(24 * days));
+        return formats_->fromNow(device_->clock.now() - std::chrono::hours(24 * days));
     }
 
     std::unique_ptr<support::TestDevice> device_;

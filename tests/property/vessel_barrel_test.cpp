@@ -1,7 +1,6 @@
 #include "core/vessel/barrel.hpp"
 #include "core/vessel/measuring.hpp"
 #include "core/vessel/presets.hpp"
-#include "core/vessel/weighing.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -214,15 +213,6 @@ RC_GTEST_PROP(Measuring, CalibratesAndScalesToTheVolumeAskedFor, ())
     RC_ASSERT((similar.has_value() || wanted < litres(1.5)));
 }
 
-RC_GTEST_PROP(Weighing, GivesBackTheVolume, ())
-{
-    const Volume volume = litres(*between(0, 600));
-    const Mass tare = kilograms(*between(0, 100));
-    const double gravity = *between(0.7, 1.3);
-    const Mass gross = *grossWeight(volume, tare, gravity);
-    RC_ASSERT(std::abs((*volumeByWeight(gross, tare, gravity) - volume).si()) < 1e-15 * 1e3);
-}
-
 RC_GTEST_PROP(Barrels, AnswerEveryDoubleWithAFiniteNumberOrAnError, ())
 {
     const Barrel barrel{*anyProfile(), metres(*anyDouble()), metres(*anyDouble()),
@@ -243,8 +233,6 @@ RC_GTEST_PROP(Barrels, AnswerEveryDoubleWithAFiniteNumberOrAnError, ())
         const auto other = calibrated(one, cubicMetres(any), metres(*anyDouble()));
         RC_ASSERT((!other || checkBarrel(*other).has_value()));
     }
-    RC_ASSERT(isFiniteOrError(volumeByWeight(kilograms(any), kilograms(*anyDouble()), tilt)));
-    RC_ASSERT(isFiniteOrError(grossWeight(cubicMetres(any), kilograms(*anyDouble()), tilt)));
     const auto measured =
         barrelFromOutside({metres(any), metres(*anyDouble()), metres(*anyDouble()),
                            metres(*anyDouble()), metres(*anyDouble()), metres(*anyDouble())});

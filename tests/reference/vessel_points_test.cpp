@@ -3,7 +3,6 @@
 // what the derivation of the measure claims.
 #include "core/vessel/measuring.hpp"
 #include "core/vessel/presets.hpp"
-#include "core/vessel/weighing.hpp"
 #include "tests/support/check_points.hpp"
 
 #include <algorithm>
@@ -100,11 +99,7 @@ TEST(Barrels, MatchPublishedPoints)
           [](const Point& p) { return squareMetresOf(innerArea(presetOf(p).barrel)); }},
          {"preset_l", [](const Point& p) { return litresOf(fullVolume(presetOf(p).barrel)); }},
          {"wetted_part", wettedPart},
-         {"outside_l", outsideLitres},
-         {"litres_by_weight", [](const Point& p) {
-              return litresOf(volumeByWeight(kilograms(in(p, "gross_kg")),
-                                             kilograms(in(p, "tare_kg")), in(p, "sg")));
-          }}});
+         {"outside_l", outsideLitres}});
 }
 
 }  // namespace spile::vessel

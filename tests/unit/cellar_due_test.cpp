@@ -37,15 +37,24 @@ void expectStep(const BarrelFacts& facts, const std::string& step, std::optional
 
 TEST(NextStep, OfAnEmptyBarrelIsToFillItWithoutADate) { expectStep({}, "fill", std::nullopt); }
 
-TEST(NextStep, AfterFillingIsToLookForLeaksTheNextDay)
+TEST(NextStep, AfterFillingIsToLookForLeaksAnHourADayThreeAndSevenDaysOn)
 {
-    expectStep(freshlyFilled(), "check for leaks", filledAt + days(1));
+    BarrelFacts facts = freshlyFilled();
+    expectStep(facts, "check for leaks", filledAt + std::chrono::hours(1));
+    facts.lastLooked = filledAt + std::chrono::minutes(30);
+    expectStep(facts, "check for leaks", filledAt + std::chrono::hours(1));
+    facts.lastLooked = filledAt + std::chrono::hours(1);
+    expectStep(facts, "check for leaks", filledAt + days(1));
+    facts.lastLooked = filledAt + days(2);
+    expectStep(facts, "check for leaks", filledAt + days(3));
+    facts.lastLooked = filledAt + days(3);
+    expectStep(facts, "check for leaks", filledAt + days(7));
 }
 
 TEST(NextStep, OfABarrelThatWasLookedAtIsTheFirstTastingAfter182Days)
 {
     BarrelFacts facts = freshlyFilled();
-    facts.lookedAfterFill = true;
+    facts.lastLooked = filledAt + days(7);
     expectStep(facts, "taste", filledAt + days(182));
 }
 
@@ -59,15 +68,25 @@ TEST(NextStep, OfABarrelFilledInSomeMonthIsTheFirstTasting)
 TEST(NextStep, AfterATastingIsTheNextOneIn30Days)
 {
     BarrelFacts facts = freshlyFilled();
-    facts.lookedAfterFill = true;
+    facts.lastLooked = filledAt + days(200);
     facts.lastTasted = filledAt + days(200);
     expectStep(facts, "taste", filledAt + days(230));
+}
+
+TEST(NextStep, AfterTheTastingOfTheFillIsTheFirstOneInWood)
+{
+    BarrelFacts facts = freshlyFilled();
+    facts.lastLooked = filledAt + days(8);
+    facts.lastTasted = filledAt + days(7);
+    expectStep(facts, "taste", filledAt + days(182));
+    facts.lastTasted = filledAt + days(8);
+    expectStep(facts, "taste", filledAt + days(38));
 }
 
 TEST(NextStep, FollowsTheVerdict)
 {
     BarrelFacts facts = freshlyFilled();
-    facts.lookedAfterFill = true;
+    facts.lastLooked = filledAt + days(200);
     facts.lastTasted = filledAt + days(200);
     facts.verdictAt = filledAt + days(201);
     for (const char* verdict : {"ready", "blend", "destroy"}) {
@@ -121,11 +140,15 @@ protected:
 
 TEST_F(Due, FollowsABarrelThroughItsFill)
 {
-    expectDue("check for leaks", filled + days(1));
-    EXPECT_TRUE(dueBy(filled + days(1) - Milliseconds(1)).empty());
-    EXPECT_EQ(dueBy(filled + days(1)).size(), 1U);
+    const Instant hourLater = filled + std::chrono::hours(1);
+    expectDue("check for leaks", hourLater);
+    EXPECT_TRUE(dueBy(hourLater - Milliseconds(1)).empty());
+    EXPECT_EQ(dueBy(hourLater).size(), 1U);
 
     later(days(1));
+    ASSERT_TRUE(recordCheck(*cellar, {.barrel = small.barrel, .finding = "dry"}));
+    expectDue("check for leaks", filled + days(3));
+    later(days(6));
     ASSERT_TRUE(recordCheck(*cellar, {.barrel = small.barrel, .finding = "dry"}));
     expectDue("taste", filled + days(182));
 
@@ -151,14 +174,15 @@ TEST_F(Due, FollowsABarrelThroughItsFill)
 
     const Instant refilled = later(days(1));
     ASSERT_TRUE(recordFill(*cellar, {.barrel = small.barrel}));
-    expectDue("check for leaks", refilled + days(1));  // nothing of the fill before counts
+    expectDue("check for leaks",
+              refilled + std::chrono::hours(1));  // nothing of the fill before counts
     EXPECT_EQ(row().tastings, 0);
     EXPECT_EQ(row().fillNumber, 2);
 }
 
 TEST_F(Due, TakesADrawForALookAtTheBarrel)
 {
-    later(days(1));
+    later(days(7));
     ASSERT_TRUE(recordDraw(
         *cellar, {.barrel = small.barrel, .volume = millilitres(100), .method = "valve"}));
     expectDue("taste", filled + days(182));
@@ -171,7 +195,7 @@ TEST_F(Due, GoesBackWhenATastingIsVoided)
     ASSERT_TRUE(tasting);
     expectDue("taste", device.clock.now() + days(30));
     ASSERT_TRUE(voidEntry(*cellar, *tasting));
-    expectDue("check for leaks", filled + days(1));
+    expectDue("check for leaks", filled + std::chrono::hours(1));
 }
 
 TEST_F(Due, CountsABackDatedTastingFromItsDate)
@@ -192,7 +216,7 @@ TEST_F(Due, OfABarrelEmptiedAndRefilledOnOneDateIsThatOfTheNewFill)
         *cellar, {.barrel = small.barrel, .volume = litres(150), .circumstance = thatDay}));
     EXPECT_TRUE(row().filled);
     EXPECT_EQ(row().volume, litres(150));
-    expectDue("check for leaks", *fromIso("2026-06-21"));
+    expectDue("check for leaks", *fromIso("2026-06-20T01:00Z"));
 }
 
 TEST_F(Due, IsNotRuledByAVerdictDatedInTheFuture)
@@ -239,7 +263,7 @@ TEST_F(Due, OfABarrelWhoseFillIsDatedInTheFutureCountsFromItsRecording)
                                      .volume = litres(100),
                                      .circumstance = {.at = ledger::EventTime{claimed}}}));
     EXPECT_EQ(row().filledAt, claimed);  // shown as such
-    expectDue("check for leaks", now + days(1));
+    expectDue("check for leaks", now + std::chrono::hours(1));
     later(days(1));
     ASSERT_TRUE(
         recordDraw(*cellar, {.barrel = small.barrel, .volume = litres(1), .method = "valve"}));
@@ -260,7 +284,7 @@ TEST_F(Due, OfANewFillIsNotRuledByFactsOfTheOldOneDatedInTheFuture)
     ASSERT_TRUE(recordEmpty(*cellar, {.barrel = small.barrel}));
     const Instant refilled = later(days(1));
     ASSERT_TRUE(recordFill(*cellar, {.barrel = small.barrel}));
-    expectDue("check for leaks", refilled + days(1));
+    expectDue("check for leaks", refilled + std::chrono::hours(1));
     EXPECT_EQ(row().tastings, 0);
 }
 

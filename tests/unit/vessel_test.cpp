@@ -1,6 +1,5 @@
 #include "core/vessel/measuring.hpp"
 #include "core/vessel/presets.hpp"
-#include "core/vessel/weighing.hpp"
 
 #include <cmath>
 #include <gtest/gtest.h>
@@ -184,15 +183,6 @@ TEST(Measuring, RefusesWhatATapeDoesNotShow)
     expectRefused(barrelFromOutside(outside), ErrorCode::OutOfRange, "head_mm");
     outside.bilgeGirth = metres(notANumber);
     expectRefused(barrelFromOutside(outside), ErrorCode::NotFinite, "bilge_girth_mm");
-}
-
-TEST(Weighing, RefusesAGrossBelowTheTare)
-{
-    expectRefused(volumeByWeight(kilograms(40), kilograms(45), 1.03), ErrorCode::OutOfRange,
-                  "gross_kg");
-    expectRefused(volumeByWeight(kilograms(240), kilograms(45), 0.5), ErrorCode::OutOfRange,
-                  "specific_gravity");
-    expectRefused(grossWeight(litres(-1), kilograms(45), 1.03), ErrorCode::OutOfRange, "volume_l");
 }
 
 }  // namespace spile::vessel
