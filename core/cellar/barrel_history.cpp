@@ -192,9 +192,10 @@ Result<BarrelMeasures> measuresOf(Database& database, const SubjectId& barrel)
 {
     SPILE_ASSIGN(found, database.first(
                             [](const Row& row) {
-                                return BarrelMeasures{massIfAny(row, 0),   volumeIfAny(row, 1),
-                                                      lengthIfAny(row, 2), lengthIfAny(row, 3),
-                                                      lengthIfAny(row, 4), lengthIfAny(row, 5)};
+                                return BarrelMeasures{massIfAny(row, 0),   {},
+                                                      volumeIfAny(row, 1), lengthIfAny(row, 2),
+                                                      lengthIfAny(row, 3), lengthIfAny(row, 4),
+                                                      lengthIfAny(row, 5)};
                             },
                             query_text::measuresOfBarrel, barrel));
     return found.value_or(BarrelMeasures{});

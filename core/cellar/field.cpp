@@ -32,6 +32,9 @@ constexpr std::array valueItems = {
     ItemColumn{"name", FieldType::Text, 1, wordChars},
     ItemColumn{"number", FieldType::Integer, -9'000'000'000'000, 9'000'000'000'000}};
 
+constexpr std::array wordItems = {ItemColumn{"name", FieldType::Text, 1, wordChars},
+                                  ItemColumn{"word", FieldType::Text, 1, nameChars}};
+
 // In the order of the numbers; a number is never given to another field.
 constexpr std::array specs = {
     FieldSpec{Field::Name, "name", FieldType::Text, 1, nameChars},
@@ -100,6 +103,7 @@ constexpr std::array specs = {
     FieldSpec{Field::StaveMm, "stave_mm", FieldType::Integer, 5, 200},
     // -1: it holds at most the volume; 1: at least
     FieldSpec{Field::Bound, "bound", FieldType::Integer, -1, 1},
+    FieldSpec{Field::Words, "words", FieldType::List, 1, 60, wordItems},
 };
 
 // Characters, not bytes: continuation bytes of UTF-8 are not counted.

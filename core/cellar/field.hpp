@@ -75,6 +75,7 @@ enum class Field : std::uint32_t {
     HeadMm = 63,
     StaveMm = 64,
     Bound = 65,
+    Words = 66,
 };
 
 enum class FieldType : std::uint8_t { Integer, Text, Bytes, Flag, List };

@@ -91,11 +91,17 @@ constexpr std::array doseFields = {KindField{F::Substance, required},
                                    KindField{F::AbvE2},
                                    KindField{F::Person},
                                    KindField{F::Note}};
-constexpr std::array stepFields = {KindField{F::Sheet, required}, KindField{F::Step, required},
-                                   KindField{F::Run, required},   KindField{F::Outcome, required},
-                                   KindField{F::Reason},          KindField{F::Values},
-                                   KindField{F::PlannedS},        KindField{F::ElapsedS},
-                                   KindField{F::Person},          KindField{F::Note}};
+constexpr std::array stepFields = {KindField{F::Sheet, required},
+                                   KindField{F::Step, required},
+                                   KindField{F::Run, required},
+                                   KindField{F::Outcome, required},
+                                   KindField{F::Reason},
+                                   KindField{F::Values},
+                                   KindField{F::Words},
+                                   KindField{F::PlannedS},
+                                   KindField{F::ElapsedS},
+                                   KindField{F::Person},
+                                   KindField{F::Note}};
 
 constexpr bool aboutBarrel = true;
 constexpr std::array kinds = {

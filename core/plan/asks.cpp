@@ -57,6 +57,7 @@ constexpr Scale metre{"m", 1000, 0, 0.5, 1};
 constexpr Scale foot{"ft", mmPerFoot, 0, 1, 0};
 constexpr Scale cubicMetre{"m³", 1000, 0, 5, 0};
 constexpr Scale cubicFoot{"ft³", litresPerCubicFoot, 0, 100, 0};
+constexpr Scale dayCount{"days", 1, 0, 1, 0};
 constexpr Scale anHour{"1/h", 100, 0, 0.1, 1};
 
 constexpr AskSpec number(Word name, std::int64_t least, std::int64_t most, std::int64_t usual,
@@ -90,6 +91,7 @@ const auto& table()
         number("mass_g", 1'000, 1'500'000, 250'000, kilogram, pound),
         number("dip_mm", 0, 3'000, 550, centimetre, inch),
         number("nail_mm", 0, 2'000, 350, centimetre, inch),
+        number("heel_ml", 0, 50'000, 1'000, tenthLitre, ounces),
         number("drained_ml", 0, 50'000, 1'000, tenthLitre, ounces),
         // the beer
         number("sg_e4", 9'800, 12'000, 10'200, gravity, gravity),
@@ -108,6 +110,7 @@ const auto& table()
         remembered(number("room_l", 5'000, 10'000'000, 100'000, cubicMetre, cubicFoot)),
         remembered(number("air_changes_e2", 0, 5'000, 50, anHour, anHour)),
         // the barrel
+        number("empty_days", 0, 5'000, 30, dayCount, dayCount),
         number("tare_g", 1'000, 500'000, 50'000, kilogram, pound),
         number("bilge_girth_mm", 500, 8'000, 2'080, centimetre, inch),
         number("chime_girth_mm", 400, 8'000, 1'780, centimetre, inch),

@@ -144,6 +144,9 @@ std::span<const NumberSpec> barrelNumbers() { return specs; }
 
 std::optional<Duration> emptyFor(const WorkFacts& facts)
 {
+    if (const auto said = answered(facts, "empty_days")) {
+        return days(*said);
+    }
     const auto& emptied = facts.barrel.emptiedAt;
     if (facts.barrel.filled || !emptied || *emptied > facts.now) {
         return std::nullopt;

@@ -70,6 +70,20 @@ SheetNumber wetSpirit(const WorkFacts& facts)
     });
 }
 
+// To hold a barrel wet takes what re-wets one that has stood empty for a month.
+SheetNumber holdSpirit(const WorkFacts& facts)
+{
+    const auto found = [&]() -> Result<wood::Rewetting> {
+        SPILE_ASSIGN(inner, innerAreaOf(facts));
+        constexpr double aMonth = 30;
+        return wood::rewetting(inner, days(aMonth));
+    }();
+    return numberFrom(found, [](const wood::Rewetting& wet) {
+        return said(Form::SmallVolume, wet.spirit.median.si(), wet.spirit.low.si(),
+                    wet.spirit.high.si());
+    });
+}
+
 SheetNumber soak(const WorkFacts& facts)
 {
     const auto found = [&]() -> Result<wood::VolumeSpread> {
@@ -262,6 +276,7 @@ constexpr std::array specs = {
     NumberSpec{"fitness", fitness},
     NumberSpec{"wet_spirit", wetSpirit},
     NumberSpec{"soak", soak},
+    NumberSpec{"hold_spirit", holdSpirit},
     NumberSpec{"spirit_adds", spiritAdds},
     NumberSpec{"spirit_taken", spiritTaken},
     NumberSpec{"spirit_left_adds", spiritLeftAdds},

@@ -2,7 +2,6 @@
 #include "core/gas/purging.hpp"
 #include "core/gas/pushing.hpp"
 #include "core/gas/room.hpp"
-#include "core/plan/barrel_shape.hpp"
 #include "core/plan/numbers_parts.hpp"
 
 #include <algorithm>
@@ -89,15 +88,16 @@ SheetNumber roomAir(const WorkFacts& facts)
         SheetNumber number;
         switch (gas::roomAir(air)) {
             case gas::RoomAir::Clear:
-                return inWord("clear: below the 8-hour limit");
+                return inWord("stays below the 8-hour limit, by the model; a monitor decides");
             case gas::RoomAir::AboveEightHour:
                 number = inWord("above the 8-hour limit of 5,000 ppm: air the room");
                 break;
             case gas::RoomAir::AboveShortTerm:
-                number = inWord("above 30,000 ppm: leave the room now");
+                number = inWord("would pass 30,000 ppm: do not begin; lead the gas outside");
                 break;
             case gas::RoomAir::AboveDanger:
-                number = inWord("above 40,000 ppm: danger to life");
+                number = inWord(
+                    "would pass 40,000 ppm, danger to life: do not begin; lead the gas outside");
                 break;
         }
         number.caution = true;
@@ -114,21 +114,11 @@ SheetNumber purgePressure(const WorkFacts& facts)
 SheetNumber pushWarn(const WorkFacts&) { return said(Form::Pressure, gas::pushWarning.si()); }
 SheetNumber pushRefuse(const WorkFacts&) { return said(Form::Pressure, gas::pushLimit.si()); }
 
-SheetNumber headForce(const WorkFacts& facts)
-{
-    const auto found = [&]() -> Result<Force> {
-        SPILE_ASSIGN(shape, shapeOf(facts.measures, facts.barrel.size));
-        return gas::headForce(shape.head, gas::pushLimit);
-    }();
-    return numberFrom(found, [](Force force) { return said(Form::Force, force.si()); });
-}
-
 constexpr std::array specs = {
     NumberSpec{"purge_time", purgeTime},         NumberSpec{"purge_gas", purgeGas},
     NumberSpec{"purge_pressure", purgePressure}, NumberSpec{"oxygen_left", oxygenLeft},
     NumberSpec{"cylinder_left", cylinderLeft},   NumberSpec{"room_air", roomAir},
     NumberSpec{"push_warn", pushWarn},           NumberSpec{"push_refuse", pushRefuse},
-    NumberSpec{"head_force", headForce},
 };
 
 }  // namespace

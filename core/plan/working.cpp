@@ -54,6 +54,13 @@ std::optional<Temperature> temperatureIn(const WorkValues& values, const std::st
     return found ? std::optional(temperatureFromMilliCelsius(*found)) : std::nullopt;
 }
 
+Result<std::int64_t> needDays(const WorkValues& values)
+{
+    const auto days = numberIn(values, "empty_days");
+    return days ? Result<std::int64_t>(*days)
+                : Result<std::int64_t>(fail(ErrorCode::Malformed, "empty_days", "nothing", "days"));
+}
+
 // What a step records is made from what is known, what was filled in, and who did it.
 struct Recording {
     cellar::Cellar& cellar;
@@ -190,6 +197,15 @@ Made recordedTare(const Recording& r)
     return std::optional<ledger::NewEntry>();
 }
 
+Made recordedEmptied(const Recording& r)
+{
+    SPILE_ASSIGN(days, needDays(r.values()));
+    cellar::BarrelMeasures measures;
+    measures.emptied = r.facts.now - std::chrono::days(days);
+    SPILE_TRY(cellar::recordMeasures(r.cellar, r.barrel(), measures));
+    return std::optional<ledger::NewEntry>();
+}
+
 constexpr std::string_view tasting = "taste";
 
 struct Recorder {
@@ -214,6 +230,7 @@ constexpr std::array recorders = {
     Recorder{"top_up", recordedTopUp},
     Recorder{"measures", recordedMeasures},
     Recorder{"tare", recordedTare},
+    Recorder{"emptied", recordedEmptied},
     Recorder{tasting, [](const Recording&) { return Made(std::nullopt); }},
 };
 
@@ -258,6 +275,18 @@ std::map<std::string, std::int64_t> numbersOf(const Step& step, const WorkValues
     return numbers;
 }
 
+// The words that were chosen at this step.
+std::map<std::string, std::string> wordsOf(const Step& step, const WorkValues& values)
+{
+    std::map<std::string, std::string> words;
+    for (const std::string& name : shownNames(step.asks, values)) {
+        if (std::string word = textIn(values, name); !word.empty()) {
+            words[name] = std::move(word);
+        }
+    }
+    return words;
+}
+
 }  // namespace
 
 const Step* findStep(const Sheet& sheet, std::string_view name)
@@ -269,8 +298,11 @@ const Step* findStep(const Sheet& sheet, std::string_view name)
 
 bool holds(const std::optional<Condition>& condition, const WorkValues& values)
 {
-    return !condition ||
-           (textIn(values, condition->value) == condition->word) != condition->differs;
+    if (!condition) {
+        return true;
+    }
+    const std::string said = textIn(values, condition->value);
+    return condition->differs ? !said.empty() && said != condition->word : said == condition->word;
 }
 
 const Step* firstStep(const Sheet& sheet, const WorkValues& values)
@@ -343,8 +375,9 @@ bool tastes(const Step& step)
 
 std::span<const std::string_view> skipReasons()
 {
-    static constexpr std::array<std::string_view, 4> reasons = {"not needed today", "done before",
-                                                                "no tool at hand", "not safe here"};
+    static constexpr std::array<std::string_view, 5> reasons = {"not needed today", "done before",
+                                                                "no tool at hand", "not safe here",
+                                                                "not as it should be"};
     return reasons;
 }
 
@@ -373,6 +406,7 @@ Result<Finished> finishStep(cellar::Cellar& cellar, const Sheet& sheet, const Su
     end.outcome = finish.outcome;
     end.reason = finish.reason;
     end.values = numbersOf(*step, work.values);
+    end.words = wordsOf(*step, work.values);
     end.nextStep = next == nullptr ? std::string() : next->name;
     end.person = finish.person;
     SPILE_ASSIGN(entry, cellar::endStep(cellar, run, end, std::move(entries)));

@@ -41,4 +41,8 @@ struct AdmitOptions {
 [[nodiscard]] int due(Session& session, const std::string& on);
 [[nodiscard]] int read(Session& session, const std::vector<std::string>& images);
 
+/// `words` are what stands after "work": a calculator's name and its inputs as "--name value",
+/// "--name=value" or "name=value"; none: they are listed. Needs no cellar.
+[[nodiscard]] int work(const Session& session, std::vector<std::string> words);
+
 }  // namespace spile::desk

@@ -3,9 +3,11 @@
 #include "platform/desk/commands.hpp"
 
 #include <CLI/CLI.hpp>
+#include <algorithm>
 #include <cstdlib>
 #include <functional>
 #include <iostream>
+#include <string_view>
 
 namespace {
 
@@ -26,8 +28,24 @@ struct CommandLine {
     AdmitOptions admission;
     std::string dayFile, to, kind, id, on;
     std::vector<std::string> files;
+    std::vector<std::string> words;  // all after "work", whose options are the calculator's own
     Run run;
 };
+
+// Cut off what stands after "work" and return it.
+std::vector<std::string> takeWords(int& argc, char** argv)
+{
+    int at = 1;
+    while (at < argc && *argv[at] == '-') {
+        at += std::string_view(argv[at]) == "--cellar" ? 2 : 1;
+    }
+    if (at >= argc || std::string_view(argv[at]) != "work") {
+        return {};
+    }
+    std::vector<std::string> words(argv + at + 1, argv + argc);
+    argc = at + 1;
+    return words;
+}
 
 void addMaking(CLI::App& app, CommandLine& line)
 {
@@ -109,6 +127,13 @@ void addLooking(CLI::App& app, CommandLine& line)
     reading->callback([&] { line.run = [&](Session& s) { return read(s, line.files); }; });
 }
 
+void addWorking(CLI::App& app, CommandLine& line)
+{
+    auto* working = app.add_subcommand(
+        "work", "Compute: list the trade's calculators, or run one; needs no cellar");
+    working->callback([&] { line.run = [&](Session& s) { return work(s, line.words); }; });
+}
+
 int runCommand(int argc, char** argv)
 {
     CLI::App app("Spile at the desk: the records of beer aged in spirit barrels.", "spile-desk");
@@ -125,15 +150,19 @@ int runCommand(int argc, char** argv)
         "nothing "
         "changed.");
     CommandLine line;
+    line.words = takeWords(argc, argv);
     addMaking(app, line);
     addExchange(app, line);
     addLooking(app, line);
+    addWorking(app, line);
     try {
         app.parse(argc, argv);
     } catch (const CLI::ParseError& error) {
         return app.exit(error) == 0 ? Done : WrongUse;
     }
-    Session session(folder, json);
+    const bool jsonAfterWork =
+        std::find(line.words.begin(), line.words.end(), "--json") != line.words.end();
+    Session session(folder, json || jsonAfterWork);
     return line.run(session);
 }
 

@@ -90,7 +90,8 @@ void OpenWorkViewModel::take(std::vector<Found> found)
                                       ? formats.time(one.work.begun)
                                       : formats.dateAndTime(one.work.begun)),
                          one.work.stopped});
-        watch(one, tr("%1, %2", "a sheet, a barrel").arg(title, nameOf(one.barrel)));
+        watch(one, tr("%1, %2", "a sheet, a barrel").arg(title, nameOf(one.barrel)),
+              sheet == nullptr ? nullptr : plan::findStep(*sheet, one.work.step));
     }
     std::erase_if(watches_, [&](const auto& watch) {
         return std::none_of(found_.begin(), found_.end(), [&](const Found& one) {
@@ -106,7 +107,7 @@ void OpenWorkViewModel::take(std::vector<Found> found)
 }
 
 // Each timer calls once.
-void OpenWorkViewModel::watch(const Found& found, const QString& name)
+void OpenWorkViewModel::watch(const Found& found, const QString& name, const plan::Step* step)
 {
     const auto& timer = found.work.timer;
     const SubjectId run = found.work.run;
@@ -115,9 +116,12 @@ void OpenWorkViewModel::watch(const Found& found, const QString& name)
         (watched != watches_.end() && watched->second.timer == *timer)) {
         return;
     }
+    // Gas runs on until somebody closes it.
+    const QString close = step != nullptr && step->hold ? WorkSheets::said(step->close) : QString();
     auto deadline = std::make_unique<Deadline>(context_.outside.clock);
-    connect(deadline.get(), &Deadline::reached, this, [this, run, name] {
-        call_ = tr("%1: time is up").arg(name);
+    connect(deadline.get(), &Deadline::reached, this, [this, run, name, close] {
+        call_ = close.isEmpty() ? tr("%1: time is up").arg(name)
+                                : tr("%1: time is up. %2").arg(name, close);
         caller_ = run;
         emit changed();
         emit called();

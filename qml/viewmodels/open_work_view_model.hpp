@@ -82,7 +82,7 @@ private:
         std::string person;
     };
     void take(std::vector<Found> found);
-    void watch(const Found& found, const QString& name);
+    void watch(const Found& found, const QString& name, const plan::Step* step);
 
     struct Watch {
         cellar::WorkTimer timer;

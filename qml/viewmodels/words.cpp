@@ -128,6 +128,7 @@ namespace {
     QT_TRANSLATE_NOOP("Words", "done before"),
     QT_TRANSLATE_NOOP("Words", "no tool at hand"),
     QT_TRANSLATE_NOOP("Words", "not safe here"),
+    QT_TRANSLATE_NOOP("Words", "not as it should be"),
     // what a work sheet says of this barrel
     QT_TRANSLATE_NOOP("Words", "Fill it as it is."),
     QT_TRANSLATE_NOOP("Words", "Re-wet it with spirit before it is filled."),
@@ -142,10 +143,10 @@ namespace {
     QT_TRANSLATE_NOOP("Words", "again on the third day"),
     QT_TRANSLATE_NOOP("Words", "again a week after filling"),
     QT_TRANSLATE_NOOP("Words", "whenever you pass by"),
-    QT_TRANSLATE_NOOP("Words", "clear: below the 8-hour limit"),
+    QT_TRANSLATE_NOOP("Words", "stays below the 8-hour limit, by the model; a monitor decides"),
     QT_TRANSLATE_NOOP("Words", "above the 8-hour limit of 5,000 ppm: air the room"),
-    QT_TRANSLATE_NOOP("Words", "above 30,000 ppm: leave the room now"),
-    QT_TRANSLATE_NOOP("Words", "above 40,000 ppm: danger to life"),
+    QT_TRANSLATE_NOOP("Words", "would pass 30,000 ppm: do not begin; lead the gas outside"),
+    QT_TRANSLATE_NOOP("Words", "would pass 40,000 ppm, danger to life: do not begin; lead the gas outside"),
     // units
     QT_TRANSLATE_NOOP("Words", "L"),
     QT_TRANSLATE_NOOP("Words", "gal"),
@@ -166,6 +167,7 @@ namespace {
     QT_TRANSLATE_NOOP("Words", "m³"),
     QT_TRANSLATE_NOOP("Words", "ft³"),
     QT_TRANSLATE_NOOP("Words", "1/h"),
+    QT_TRANSLATE_NOOP("Words", "days"),
     // what a photo is of
     QT_TRANSLATE_NOOP("Words", "colour"),
     QT_TRANSLATE_NOOP("Words", "head"),

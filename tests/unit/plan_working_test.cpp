@@ -143,7 +143,7 @@ TEST(WorkThrough, EverySheetComesToItsEnd)
     Bench bench;
     const Sheet between = shipped("between");
     EXPECT_EQ(bench.workThrough(between, bench.begin(between)), "");
-    EXPECT_EQ(bench.workThrough(between, bench.begin(between), {{"next_use", "sour beer"}}), "");
+    EXPECT_EQ(bench.workThrough(between, bench.begin(between), {{"next_use", "re-wet and store"}}), "");
 }
 
 TEST(WorkThrough, GaugesByWeightDipMeterAndNail)

@@ -72,6 +72,9 @@ Result<EntryId> recordMeasures(Cellar& cellar, const SubjectId& barrel,
     SPILE_TRY(fields.setLength(Field::BilgeMm, measures.bilge));
     SPILE_TRY(fields.setLength(Field::HeadMm, measures.head));
     SPILE_TRY(fields.setLength(Field::StaveMm, measures.stave));
+    if (measures.emptied) {
+        fields.set(Field::EmptiedMs, toMs(*measures.emptied));
+    }
     ledger::Fields measured = fields.take();
     if (measured.empty()) {
         return fail(ErrorCode::Malformed, "measures", "nothing", "a mass, a volume or a length");

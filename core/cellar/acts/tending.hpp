@@ -44,6 +44,7 @@ struct NewDose {
 /// What was measured of a barrel; what is left out stays as it is known.
 struct BarrelMeasures {
     std::optional<Mass> tare = {};
+    std::optional<Instant> emptied = {};                       // when; by what was said of it
     std::optional<Volume> full = {};                           // measured to go in
     std::optional<Length> length = {}, bilge = {}, head = {};  // inside; diameters
     std::optional<Length> stave = {};                          // its thickness

@@ -108,6 +108,13 @@ Result<ledger::NewEntry> stepEntry(const OpenWork& work, const StepEnd& end, con
         }
         fields.set(Field::Values, std::move(rows));
     }
+    if (!end.words.empty()) {
+        ledger::List rows;
+        for (const auto& [name, word] : end.words) {
+            rows.emplace_back(ledger::List{name, word});
+        }
+        fields.set(Field::Words, std::move(rows));
+    }
     if (work.timer) {
         using std::chrono::seconds;
         fields.set(Field::PlannedS,

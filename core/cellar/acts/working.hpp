@@ -74,8 +74,9 @@ struct StepEnd {
     std::string reason = {};  // why it was skipped
     /// What was filled in at the step.
     std::map<std::string, std::int64_t> values = {};
-    std::string nextStep = {};             // empty: the work is over
-    std::optional<SubjectId> person = {};  // who did it; none: who began the work
+    std::map<std::string, std::string> words = {};  // and what was chosen
+    std::string nextStep = {};                      // empty: the work is over
+    std::optional<SubjectId> person = {};           // who did it; none: who began the work
 };
 /// End the step that is shown: record it with `facts`, which answer it, in one transaction, and go
 /// to the next one, or end the work.

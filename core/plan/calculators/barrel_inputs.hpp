@@ -38,8 +38,8 @@ constexpr CalculatorInput fullInput()
 
 constexpr CalculatorInput staveInput()
 {
-    return optional(
-        lengthInput("stave", "Thickness of the staves; else usual for the size", none, 0.005, 0.08));
+    return optional(lengthInput("stave", "Thickness of the staves; else usual for the size", none,
+                                0.005, 0.08));
 }
 
 }  // namespace spile::plan

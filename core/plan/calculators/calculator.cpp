@@ -13,11 +13,10 @@ namespace {
 std::vector<Calculator> collected()
 {
     std::vector<Calculator> all;
-    for (const auto part :
-         {strengthCalculators(), mixingCalculators(), gaugingCalculators(), purgingCalculators(),
-          roomAirCalculators(), pushingCalculators(), carbonatingCalculators(), lossCalculators(),
-          explainingCalculators(), wettingCalculators(), oxygenCalculators(),
-          packingCalculators()}) {
+    for (const auto part : {strengthCalculators(), mixingCalculators(), gaugingCalculators(),
+                            purgingCalculators(), roomAirCalculators(), pushingCalculators(),
+                            carbonatingCalculators(), lossCalculators(), explainingCalculators(),
+                            wettingCalculators(), oxygenCalculators(), packingCalculators()}) {
         all.insert(all.end(), part.begin(), part.end());
     }
     return all;
@@ -224,7 +223,8 @@ Result<Given> filledIn(const Calculator& calculator, const Given& given)
 {
     for (const std::string& name : given.names()) {
         if (findInput(calculator, name) == nullptr) {
-            return fail(ErrorCode::Malformed, name, {}, "an input of " + std::string(calculator.name));
+            return fail(ErrorCode::Malformed, name, {},
+                        "an input of " + std::string(calculator.name));
         }
     }
     Given filled = given;
@@ -263,8 +263,7 @@ Result<void> needOneOf(const Given& given, std::initializer_list<std::string_vie
             found += (found.empty() ? "" : " and ") + std::string(name);
         }
     }
-    return fail(ErrorCode::Malformed, std::string(*names.begin()), found,
-                "exactly one of " + all);
+    return fail(ErrorCode::Malformed, std::string(*names.begin()), found, "exactly one of " + all);
 }
 
 Result<double> realExtractOf(const Given& given, std::string_view abvName,
@@ -277,8 +276,8 @@ Result<double> realExtractOf(const Given& given, std::string_view abvName,
     constexpr double beerMost = 0.25;
     const double abv = number(given, abvName);
     if (abv > beerMost) {
-        return fail(ErrorCode::Conflict, std::string(gravityName),
-                    "with more than 25 % by volume", "leave it out for a spirit");
+        return fail(ErrorCode::Conflict, std::string(gravityName), "with more than 25 % by volume",
+                    "leave it out for a spirit");
     }
     SPILE_ASSIGN(beer, liquor::strengthByAlcohol(*gravity, abv));
     return beer.realExtract;

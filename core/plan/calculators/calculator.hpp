@@ -24,9 +24,9 @@ struct CalculatorInput {
     double least = 0, most = 0;        ///< both allowed
     std::string_view metricUnit = {};  ///< symbols of unitsOf(measurand)
     std::string_view usUnit = {};
-    double metricStep = 0, usStep = 0;                ///< in those units
-    std::span<const std::string_view> words = {};     ///< a choice; the first one is the usual one
-    bool mayBeLeftOut = false;                        ///< then there is no usual value
+    double metricStep = 0, usStep = 0;             ///< in those units
+    std::span<const std::string_view> words = {};  ///< a choice; the first one is the usual one
+    bool mayBeLeftOut = false;                     ///< then there is no usual value
 };
 
 /// What a calculator may answer with; not each answer comes each time.
@@ -43,14 +43,14 @@ struct Answer {
     std::string name;
     std::string label;
     Measurand measurand = Measurand::Count;
-    double value = 0;                       ///< SI
-    std::optional<double> low = {};         ///< an 80 % range, where it is an estimate
+    double value = 0;                ///< SI
+    std::optional<double> low = {};  ///< an 80 % range, where it is an estimate
     std::optional<double> high = {};
-    std::string text = {};                  ///< in words, instead of the number
+    std::string text = {};  ///< in words, instead of the number
     std::string metricUnit = {};
     std::string usUnit = {};
     int digits = 3;
-    bool caution = false;                   ///< beyond a limit: shown with the sign of a caution
+    bool caution = false;  ///< beyond a limit: shown with the sign of a caution
 };
 
 struct FormulaSource {

@@ -14,8 +14,8 @@ namespace {
 constexpr std::string_view page = "numbers-gauging.md";
 
 constexpr std::array shapeSources = {shapeSource, sizeSource};
-constexpr std::array gaugeSources = {
-    shapeSource, sizeSource, FormulaSource{"weighing in air", "OIML D 28 (2004)"}};
+constexpr std::array gaugeSources = {shapeSource, sizeSource,
+                                     FormulaSource{"weighing in air", "OIML D 28 (2004)"}};
 
 // --- gauge
 
@@ -93,8 +93,8 @@ Result<std::vector<Answer>> runGauge(const Given& given)
     answers.add("ullage", (full - held).si());
     answers.add("share", held / full);
     if (!given.has("dip")) {
-        SPILE_ASSIGN(dip, isLying ? vessel::lyingDip(barrel, held)
-                                  : vessel::standingDepth(barrel, held));
+        SPILE_ASSIGN(
+            dip, isLying ? vessel::lyingDip(barrel, held) : vessel::standingDepth(barrel, held));
         answers.add("dip", dip.si());
     }
     if (isLying && number(given, "slope") == 0) {
@@ -107,8 +107,8 @@ Result<std::vector<Answer>> runGauge(const Given& given)
 // --- dip-table
 
 constexpr std::array tableInputs = {
-    sizeInput(), insideLengthInput(), bilgeInput(), headInput(), fullInput(),
-    lengthInput("step", "Step of the table", 0.01, 0.001, 0.2)};
+    sizeInput(), insideLengthInput(), bilgeInput(),
+    headInput(), fullInput(),         lengthInput("step", "Step of the table", 0.01, 0.001, 0.2)};
 
 constexpr std::array tableAnswers = {volumeAnswer("full", "Full, it holds"),
                                      lengthAnswer("bilge", "Dip when it is full"),
@@ -160,8 +160,9 @@ constexpr std::array tapeSources = {
 Result<std::vector<Answer>> runTape(const Given& given)
 {
     const vessel::OutsideMeasures outside{
-        lengthOf(given, "bilge-girth"), lengthOf(given, "chime-girth"), lengthOf(given, "length"),
-        lengthOf(given, "stave"),       lengthOf(given, "chime"),       lengthOf(given, "head-thickness")};
+        lengthOf(given, "bilge-girth"), lengthOf(given, "chime-girth"),
+        lengthOf(given, "length"),      lengthOf(given, "stave"),
+        lengthOf(given, "chime"),       lengthOf(given, "head-thickness")};
     SPILE_ASSIGN(barrel, vessel::barrelFromOutside(outside));
     SPILE_ASSIGN(full, vessel::fullVolume(barrel));
     SPILE_ASSIGN(area, vessel::innerArea(barrel));
@@ -181,12 +182,26 @@ constexpr std::array all = {
                "What stands in a barrel, from a wet dip or from its weight.", gaugeInputs,
                gaugeAnswers, gaugeTexts, gaugeSources,
                "Ease the pressure before you pull the bung, and keep flames away.", page, runGauge},
-    Calculator{"dip-table", "Dip table",
+    Calculator{"dip-table",
+               "Dip table",
                "What stands in a lying barrel at each dip, to print and hang beside it.",
-               tableInputs, tableAnswers, {}, shapeSources, "", page, runTable},
-    Calculator{"barrel", "Measuring a barrel",
-               "Measures inside, volume and surface from what a tape shows outside.", tapeInputs,
-               tapeAnswers, {}, tapeSources, "", page, runTape}};
+               tableInputs,
+               tableAnswers,
+               {},
+               shapeSources,
+               "",
+               page,
+               runTable},
+    Calculator{"barrel",
+               "Measuring a barrel",
+               "Measures inside, volume and surface from what a tape shows outside.",
+               tapeInputs,
+               tapeAnswers,
+               {},
+               tapeSources,
+               "",
+               page,
+               runTape}};
 
 }  // namespace
 
@@ -199,7 +214,8 @@ Result<vessel::Barrel> barrelOf(const Given& given)
         return vessel::similarTo(volumeOf(given, given.has("full") ? "full" : "size"));
     }
     if (measures < 3) {
-        return fail(ErrorCode::Malformed, "length", {}, "length, bilge and head: all three or none");
+        return fail(ErrorCode::Malformed, "length", {},
+                    "length, bilge and head: all three or none");
     }
     const vessel::Barrel measured{vessel::Profile::Parabola, lengthOf(given, "length"),
                                   lengthOf(given, "bilge"), lengthOf(given, "head"), 1};

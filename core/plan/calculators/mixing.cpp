@@ -90,15 +90,27 @@ Result<std::vector<Answer>> runReach(const Given& given)
 }
 
 constexpr std::array all = {
-    Calculator{"mix", "Mixing two portions",
+    Calculator{"mix",
+               "Mixing two portions",
                "Volume, strength and gravity of two beers, two spirits or one of each together.",
-               mixInputs, mixAnswers, {}, sources, "", page, runMix},
-    Calculator{"spirit-to-reach", "Spirit for a strength",
-               "How much spirit brings a beer to a strength.", reachInputs, reachAnswers, {},
+               mixInputs,
+               mixAnswers,
+               {},
+               sources,
+               "",
+               page,
+               runMix},
+    Calculator{"spirit-to-reach",
+               "Spirit for a strength",
+               "How much spirit brings a beer to a strength.",
+               reachInputs,
+               reachAnswers,
+               {},
                sources,
                "Arithmetic, not leave: where spirit is added to beer the law may call it something "
                "else and tax it so. Ask first.",
-               page, runReach}};
+               page,
+               runReach}};
 
 }  // namespace
 

@@ -53,14 +53,14 @@ constexpr CalculatorInput sizeInput(std::string_view label = "Size of the barrel
 constexpr CalculatorInput strengthInput(std::string_view name, std::string_view label, Usual usual,
                                         double least = 0, double most = 1)
 {
-    return {name, label, Measurand::AlcoholByVolume, usual, least, most, "%", "%", 0.1, 0.1, {},
-            false};
+    return {name, label, Measurand::AlcoholByVolume, usual, least, most, "%", "%", 0.1, 0.1,
+            {},   false};
 }
 constexpr CalculatorInput gravityInput(std::string_view name, std::string_view label, Usual usual,
                                        double least = 0.98, double most = 1.2)
 {
-    return {name,  label, Measurand::SpecificGravity, usual, least, most, "", "", 0.001, 0.001, {},
-            false};
+    return {name, label, Measurand::SpecificGravity, usual, least, most, "", "", 0.001, 0.001,
+            {},   false};
 }
 constexpr CalculatorInput temperatureInput(std::string_view name, std::string_view label,
                                            double usualCelsius, double least, double most)
@@ -96,8 +96,8 @@ constexpr CalculatorInput longInput(std::string_view name, std::string_view labe
 constexpr CalculatorInput pressureInput(std::string_view name, std::string_view label, Usual usual,
                                         double least, double most)
 {
-    return {name, label, Measurand::Pressure, usual, least, most, "bar", "psi", 0.05, 0.5, {},
-            false};
+    return {name, label, Measurand::Pressure, usual, least, most, "bar", "psi", 0.05, 0.5,
+            {},   false};
 }
 constexpr CalculatorInput shareInput(std::string_view name, std::string_view label, Usual usual,
                                      double least = 0, double most = 1)
@@ -110,8 +110,18 @@ constexpr CalculatorInput daysInput(std::string_view name, std::string_view labe
     if (usual) {
         usual = *usual * factor::day;
     }
-    return {name, label, Measurand::Duration,     usual,
-            leastDays * factor::day, mostDays * factor::day, "d",   "d", 1, 1, {}, false};
+    return {name,
+            label,
+            Measurand::Duration,
+            usual,
+            leastDays * factor::day,
+            mostDays * factor::day,
+            "d",
+            "d",
+            1,
+            1,
+            {},
+            false};
 }
 constexpr CalculatorInput countInput(std::string_view name, std::string_view label, Usual usual,
                                      double most)

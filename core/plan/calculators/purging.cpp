@@ -13,8 +13,18 @@ constexpr double usualTarget = 1e-3;  // common practice
 
 constexpr CalculatorInput targetInput()
 {
-    return {"target", "Oxygen wanted in the gas", Measurand::Share, usualTarget, 1e-6, targetMost,
-            "%",      "%",                        0.01,             0.01,        {},   false};
+    return {"target",
+            "Oxygen wanted in the gas",
+            Measurand::Share,
+            usualTarget,
+            1e-6,
+            targetMost,
+            "%",
+            "%",
+            0.01,
+            0.01,
+            {},
+            false};
 }
 
 // --- purge
@@ -28,8 +38,18 @@ constexpr std::array purgeInputs = {
     longInput("hose-length", "Length of the hose; 0 for none", 3.0, 0, 200),
     temperatureInput("temperature", "Temperature of the gas", 15, 0, 50),
     targetInput(),
-    optional(CalculatorInput{"time", "Time, instead of the oxygen wanted", Measurand::Duration,
-                             none, 0, factor::day, "min", "min", 1, 1, {}, false}),
+    optional(CalculatorInput{"time",
+                             "Time, instead of the oxygen wanted",
+                             Measurand::Duration,
+                             none,
+                             0,
+                             factor::day,
+                             "min",
+                             "min",
+                             1,
+                             1,
+                             {},
+                             false}),
     optional(massInput("cylinder", "Gas in the cylinder", none, 0, 1000)),
     optional(roomInput(none)),
     airChangesInput()};
@@ -109,12 +129,10 @@ Result<std::vector<Answer>> runPurge(const Given& given)
 constexpr std::array cycleInputs = {
     volumeInput("volume", "Volume of the keg or tank", 0.02, 1e-4, 1000),
     pressureInput("pressure", "Pressure it is filled to, gauge", 1e5, 1e3, 1e6),
-    temperatureInput("temperature", "Temperature", 15, 0, 50),
-    targetInput(),
+    temperatureInput("temperature", "Temperature", 15, 0, 50), targetInput(),
     optional(countInput("cycles", "Cycles, instead of the oxygen wanted", none, 1000))};
 
-constexpr std::array cycleAnswers = {countAnswer("cycles", "Cycles"),
-                                     massAnswer("gas", "Gas used"),
+constexpr std::array cycleAnswers = {countAnswer("cycles", "Cycles"), massAnswer("gas", "Gas used"),
                                      shareAnswer("oxygen", "Oxygen left in the gas", 2),
                                      oxygenAnswer("oxygen-mass", "Oxygen left in it")};
 
@@ -126,9 +144,10 @@ Result<std::vector<Answer>> runCycles(const Given& given)
     const Pressure gauge = pressureOf(given);
     const Volume vessel = volumeOf(given);
     const Temperature t = temperatureOf(given);
-    SPILE_ASSIGN(done, given.has("cycles")
-                           ? gas::cyclesOf(static_cast<int>(number(given, "cycles")), gauge, vessel, t)
-                           : gas::cyclesTo(number(given, "target"), gauge, vessel, t));
+    SPILE_ASSIGN(done,
+                 given.has("cycles")
+                     ? gas::cyclesOf(static_cast<int>(number(given, "cycles")), gauge, vessel, t)
+                     : gas::cyclesTo(number(given, "target"), gauge, vessel, t));
     AnswerList answers(cycleAnswers);
     answers.add("cycles", done.count);
     answers.add("gas", done.gas.si());
@@ -145,12 +164,17 @@ constexpr std::array all = {
                "The barrel is open: never purge a closed one so. Carbon dioxide kills without "
                "warning and pools low. A model never replaces a monitor.",
                page, runPurge},
-    Calculator{"purge-cycles", "Purging by pressure and release",
-               "How often a keg or tank is filled with carbon dioxide and let off.", cycleInputs,
-               cycleAnswers, {}, cycleSources,
+    Calculator{"purge-cycles",
+               "Purging by pressure and release",
+               "How often a keg or tank is filled with carbon dioxide and let off.",
+               cycleInputs,
+               cycleAnswers,
+               {},
+               cycleSources,
                "For kegs and tanks only: a barrel's heads bear little. Stay below the pressure the "
                "vessel is made for.",
-               page, runCycles}};
+               page,
+               runCycles}};
 
 }  // namespace
 

@@ -43,9 +43,9 @@ Result<std::vector<Answer>> run(const Given& given)
     const bool isRefused = caution == gas::PushCaution::Refuse;
     AnswerList answers(answerSpecs);
     answers.say("pressure",
-                isRefused                                ? refuseText
+                isRefused                           ? refuseText
                 : caution == gas::PushCaution::Warn ? warnText
-                                                         : fineText,
+                                                    : fineText,
                 caution != gas::PushCaution::Fine);
     answers.add("head-force", force.si()).caution = isRefused;
     if (isRefused) {

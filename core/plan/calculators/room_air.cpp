@@ -8,11 +8,31 @@ namespace spile::plan {
 namespace {
 
 constexpr std::array inputs = {
-    optional(CalculatorInput{"flow", "Gas let out", Measurand::MassFlow, none, 0, 1, "kg/min",
-                             "lb/min", 0.01, 0.02, {}, false}),
+    optional(CalculatorInput{"flow",
+                             "Gas let out",
+                             Measurand::MassFlow,
+                             none,
+                             0,
+                             1,
+                             "kg/min",
+                             "lb/min",
+                             0.01,
+                             0.02,
+                             {},
+                             false}),
     optional(massInput("mass", "Gas let out in that time", none, 0, 1000)),
-    CalculatorInput{"time", "Time in which it is let out", Measurand::Duration,
-                    10 * factor::minute, 1, 30 * factor::day, "min", "min", 1, 1, {}, false},
+    CalculatorInput{"time",
+                    "Time in which it is let out",
+                    Measurand::Duration,
+                    10 * factor::minute,
+                    1,
+                    30 * factor::day,
+                    "min",
+                    "min",
+                    1,
+                    1,
+                    {},
+                    false},
     roomInput(100.0),
     airChangesInput(),
     temperatureInput("temperature", "Temperature of the room", 15, 0, 50)};
@@ -34,8 +54,8 @@ Result<std::vector<Answer>> run(const Given& given)
     SPILE_TRY(needOneOf(given, {"mass", "flow"}));
     const Duration time = durationOf(given);
     const Temperature t = temperatureOf(given);
-    const Mass gas = given.has("mass") ? massOf(given, "mass")
-                                       : kilograms(number(given, "flow") * time.si());
+    const Mass gas =
+        given.has("mass") ? massOf(given, "mass") : kilograms(number(given, "flow") * time.si());
     SPILE_ASSIGN(volume, gas::volumeAtOneAtmosphere(gas, t));
     AnswerList answers(answerSpecs);
     answers.add("gas", gas.si());

@@ -150,9 +150,8 @@ Result<std::vector<Answer>> runAlcohol(const Given& given)
     SPILE_TRY(needOneOf(given, {"original", "abv"}));
     const bool isFermented = given.has("original");
     const double present = number(given, "final");
-    SPILE_ASSIGN(beer, isFermented
-                           ? liquor::strengthByGravities(number(given, "original"), present)
-                           : liquor::strengthByAlcohol(present, number(given, "abv")));
+    SPILE_ASSIGN(beer, isFermented ? liquor::strengthByGravities(number(given, "original"), present)
+                                   : liquor::strengthByAlcohol(present, number(given, "abv")));
     AnswerList answers(alcoholAnswers);
     if (isFermented) {
         answers.add("abv", beer.alcoholByVolume,
@@ -181,23 +180,33 @@ Result<std::vector<Answer>> runAlcohol(const Given& given)
 }
 
 constexpr std::array all = {
-    Calculator{"strength", "Strength of a spirit",
+    Calculator{"strength",
+               "Strength of a spirit",
                "Any measure of strength into all the others, and the pure alcohol of a volume.",
-               strengthInputs, strengthAnswers, {}, strengthSources,
+               strengthInputs,
+               strengthAnswers,
+               {},
+               strengthSources,
                "For water and alcohol only: extract in beer or liqueur makes a density or an "
                "alcoholometer say too little.",
-               page, runStrength},
+               page,
+               runStrength},
     Calculator{"gravity", "Gravity and degrees Plato",
                "A hydrometer's reading, corrected for temperature, and its degrees Plato.",
                gravityInputs, gravityAnswers, gravityTexts, gravitySources, "", gravityPage,
                runGravity},
-    Calculator{"alcohol", "Alcohol by gravity",
+    Calculator{"alcohol",
+               "Alcohol by gravity",
                "Strength, extract and attenuation of a beer from the gravities before and after "
                "fermentation, or from its gravity and a measured strength.",
-               alcoholInputs, alcoholAnswers, {}, alcoholSources,
+               alcoholInputs,
+               alcoholAnswers,
+               {},
+               alcoholSources,
                "By gravities only for a beer as fermented: not once spirit from the wood came "
                "into it.",
-               gravityPage, runAlcohol}};
+               gravityPage,
+               runAlcohol}};
 
 }  // namespace
 

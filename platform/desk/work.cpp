@@ -1,0 +1,407 @@
+// work: the trade's calculators. No cellar is opened.
+#include "core/plan/calculators/calculator.hpp"
+#include "core/plan/calculators/dip_table.hpp"
+#include "core/units/units.hpp"
+#include "platform/desk/commands.hpp"
+#include "platform/desk/nearest.hpp"
+#include "platform/desk/rows.hpp"
+
+#include <algorithm>
+
+namespace spile::desk {
+
+using nlohmann::json;
+using plan::Answer;
+using plan::Calculator;
+using plan::CalculatorInput;
+
+namespace {
+
+// One error, said in a sentence of this command's own.
+int refuseWork(const Session& session, const Error& error, const std::string& sentence)
+{
+    Session::remark("spile-desk: " + sentence);
+    if (session.json()) {
+        session.answer({{"error",
+                         {{"code", nameOf(error.code)},
+                          {"subject", error.subject},
+                          {"value", error.value},
+                          {"remedy", error.limit}}}},
+                       {});
+    }
+    return exitOf(error);
+}
+
+bool isBareNumber(const std::string& text)
+{
+    return !text.empty() && text.find_first_not_of("+-.0123456789 ") == std::string::npos;
+}
+
+// What is wrong with an input, as it was typed.
+std::string sentenceOf(const Error& error, const CalculatorInput& input)
+{
+    const std::string option = "--" + error.subject;
+    switch (error.code) {
+        case ErrorCode::Malformed:
+            if (error.value.empty()) {
+                return option + " is missing; expected " + error.limit;
+            }
+            return option + ": " + error.value +
+                   (isBareNumber(error.value) && !input.metricUnit.empty() ? " has no unit"
+                                                                           : " is not right") +
+                   "; expected " + error.limit;
+        case ErrorCode::OutOfRange:
+            return option + ": " + error.value + " is outside its range; expected " + error.limit;
+        default:
+            return option + ": " + worded(error);
+    }
+}
+
+int refuse(const Session& session, const Calculator& calculator, const Error& error)
+{
+    const CalculatorInput* input = plan::findInput(calculator, error.subject);
+    return input == nullptr ? session.refuse(error)
+                            : refuseWork(session, error, sentenceOf(error, *input));
+}
+
+int refuseUnknown(const Session& session, const std::string& what, const std::string& name,
+                  const std::vector<std::string>& known)
+{
+    const std::string near = nearest(name, known);
+    const Error error{ErrorCode::Malformed, what, name, near};
+    return refuseWork(session, error,
+                      "there is no " + what + " " + name + "; the nearest: " + near);
+}
+
+double inUnit(double si, Measurand measurand, std::string_view symbol)
+{
+    for (const UnitSpec& unit : unitsOf(measurand)) {
+        if (unit.symbol == symbol) {
+            const double number = (si - unit.offset) / unit.factor;
+            // Nine digits: what a person can use of it, without the noise of the conversion.
+            const auto text = formatQuantity(number, Measurand::SpecificGravity, "", 9);
+            return text ? std::strtod(text->c_str(), nullptr) : number;
+        }
+    }
+    return si;
+}
+
+std::string said(double si, const Answer& answer, bool us)
+{
+    const auto text =
+        formatQuantity(si, answer.measurand, us ? answer.usUnit : answer.metricUnit, answer.digits);
+    return text.value_or("");
+}
+
+std::string countSaid(const Answer& answer)
+{
+    const bool isWhole = answer.value == static_cast<double>(static_cast<long long>(answer.value));
+    return isWhole ? std::to_string(static_cast<long long>(answer.value))
+                   : said(answer.value, answer, false);
+}
+
+json toJson(const Answer& answer)
+{
+    const auto number = [&](double si) { return inUnit(si, answer.measurand, answer.metricUnit); };
+    const bool isText = !answer.text.empty();
+    return {{"name", answer.name},
+            {"label", answer.label},
+            {"value", isText ? json() : json(number(answer.value))},
+            {"unit", answer.metricUnit},
+            {"low", answer.low ? json(number(*answer.low)) : json()},
+            {"high", answer.high ? json(number(*answer.high)) : json()},
+            {"text", answer.text},
+            {"caution", answer.caution}};
+}
+
+json inputsJson(const Calculator& calculator, const plan::Given& given)
+{
+    json all = json::object();
+    for (const CalculatorInput& input : calculator.inputs) {
+        if (const auto number = given.number(input.name)) {
+            all[std::string(input.name)] = {
+                {"value", inUnit(*number, input.measurand, input.metricUnit)},
+                {"unit", input.metricUnit}};
+        } else if (given.has(input.name)) {
+            all[std::string(input.name)] = {{"value", given.word(input.name)}, {"unit", ""}};
+        }
+    }
+    return all;
+}
+
+json sourcesJson(const Calculator& calculator)
+{
+    json all = json::array();
+    for (const plan::FormulaSource& source : calculator.sources) {
+        all.push_back({{"formula", source.formula}, {"publication", source.publication}});
+    }
+    return all;
+}
+
+std::string sourceLines(const Calculator& calculator)
+{
+    std::string text = "\nSources\n";
+    for (const plan::FormulaSource& source : calculator.sources) {
+        text += "  " + std::string(source.formula) + ": " + std::string(source.publication) + "\n";
+    }
+    return text;
+}
+
+std::string cautionLines(const Calculator& calculator)
+{
+    return calculator.caution.empty() ? "" : "Caution: " + std::string(calculator.caution) + "\n\n";
+}
+
+std::string answerLines(const std::vector<Answer>& answers, bool us)
+{
+    std::vector<std::vector<std::string>> lines;
+    for (const Answer& answer : answers) {
+        std::string range;
+        if (answer.low && answer.high) {
+            range = said(*answer.low, answer, us) + " to " + said(*answer.high, answer, us);
+        }
+        const std::string value = !answer.text.empty() ? answer.text
+                                  : answer.measurand == Measurand::Count
+                                      ? countSaid(answer)
+                                      : said(answer.value, answer, us);
+        lines.push_back({(answer.caution ? "! " : "  ") + answer.label, value, range});
+    }
+    return table(lines);
+}
+
+// --- the dip table
+
+json dipJson(const std::vector<vessel::DipRow>& rows)
+{
+    json all = json::array();
+    for (const vessel::DipRow& row : rows) {
+        all.push_back({{"dip_mm", inUnit(row.dip.si(), Measurand::Length, "mm")},
+                       {"volume_l", inUnit(row.volume.si(), Measurand::Volume, "L")}});
+    }
+    return all;
+}
+
+std::string fixed(double value, int decimals)
+{
+    std::array<char, 64> text{};
+    std::snprintf(text.data(), text.size(), "%.*f", decimals, value);
+    return text.data();
+}
+
+std::string dipLines(const std::vector<vessel::DipRow>& rows, bool us)
+{
+    std::vector<std::vector<std::string>> lines{us ? std::vector<std::string>{"dip in", "gal"}
+                                                   : std::vector<std::string>{"dip mm", "L"}};
+    for (const vessel::DipRow& row : rows) {
+        lines.push_back(
+            us ? std::vector{fixed(inInches(row.dip), 3), fixed(inUsGallons(row.volume), 2)}
+               : std::vector{fixed(inMillimetres(row.dip), 1), fixed(inLitres(row.volume), 2)});
+    }
+    return "\n" + table(lines);
+}
+
+// --- lists and help
+
+int list(const Session& session)
+{
+    json all = json::array();
+    std::vector<std::vector<std::string>> lines;
+    for (const Calculator& calculator : plan::calculators()) {
+        all.push_back(
+            {{"name", calculator.name}, {"title", calculator.title}, {"use", calculator.use}});
+        lines.push_back({std::string(calculator.name), std::string(calculator.use)});
+    }
+    session.answer(
+        all, table(lines) + "\nspile-desk work NAME --help shows what one of them asks for.\n");
+    return Done;
+}
+
+std::string usualOf(const CalculatorInput& input)
+{
+    if (!input.words.empty()) {
+        return input.mayBeLeftOut ? "may be left out"
+                                  : "usual: " + std::string(input.words.front());
+    }
+    if (input.mayBeLeftOut) {
+        return "may be left out";
+    }
+    if (!input.usual) {
+        return "must be given";
+    }
+    constexpr int digits = 4;
+    return "usual: " +
+           formatQuantity(*input.usual, input.measurand, input.metricUnit, digits).value_or("");
+}
+
+json helpJson(const Calculator& calculator)
+{
+    json inputs = json::array();
+    for (const CalculatorInput& input : calculator.inputs) {
+        json one = {{"name", input.name},
+                    {"label", input.label},
+                    {"unit", input.metricUnit},
+                    {"usual", json()},
+                    {"may_be_left_out", input.mayBeLeftOut},
+                    {"words", json::array()}};
+        if (input.usual) {
+            one["usual"] = inUnit(*input.usual, input.measurand, input.metricUnit);
+        }
+        for (const std::string_view word : input.words) {
+            one["words"].push_back(word);
+        }
+        if (input.words.empty()) {
+            one["least"] = inUnit(input.least, input.measurand, input.metricUnit);
+            one["most"] = inUnit(input.most, input.measurand, input.metricUnit);
+        }
+        inputs.push_back(std::move(one));
+    }
+    return {{"calculator", calculator.name},
+            {"title", calculator.title},
+            {"use", calculator.use},
+            {"caution", calculator.caution},
+            {"inputs", inputs},
+            {"sources", sourcesJson(calculator)},
+            {"handbook", calculator.handbook}};
+}
+
+int help(const Session& session, const Calculator& calculator)
+{
+    std::vector<std::vector<std::string>> lines;
+    for (const CalculatorInput& input : calculator.inputs) {
+        lines.push_back({"  --" + std::string(input.name), std::string(input.label), usualOf(input),
+                         input.words.empty() ? plan::rangeOf(input) : "", plan::expectedOf(input)});
+    }
+    session.answer(helpJson(calculator), cautionLines(calculator) + std::string(calculator.title) +
+                                             "\n" + std::string(calculator.use) + "\n\n" +
+                                             table(lines) + sourceLines(calculator));
+    return Done;
+}
+
+// --- the command line
+
+struct Typed {
+    std::string name;
+    std::string value;
+    bool isComplete = true;  // false for an option at the end, without a value
+};
+
+bool isSwitch(const std::string& word)
+{
+    return word == "--help" || word == "-h" || word == "--us" || word == "--json";
+}
+
+// "--name value", "--name=value" and "name=value"; the switches are passed over.
+std::vector<Typed> typedOf(const std::vector<std::string>& words)
+{
+    std::vector<Typed> all;
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        if (isSwitch(words[i])) {
+            continue;
+        }
+        const bool isOption = words[i].starts_with("--");
+        const std::string word = words[i].substr(isOption ? 2 : 0);
+        if (const auto equals = word.find('='); equals != std::string::npos) {
+            all.push_back({word.substr(0, equals), word.substr(equals + 1)});
+        } else if (isOption && i + 1 < words.size()) {
+            all.push_back({word, words[++i]});
+        } else {
+            all.push_back({word, "", false});
+        }
+    }
+    return all;
+}
+
+bool has(const std::vector<std::string>& words, std::string_view word)
+{
+    return std::find(words.begin(), words.end(), word) != words.end();
+}
+
+std::vector<std::string> inputNames(const Calculator& calculator)
+{
+    std::vector<std::string> names;
+    for (const CalculatorInput& input : calculator.inputs) {
+        names.emplace_back(input.name);
+    }
+    return names;
+}
+
+// Put what was typed into `given`; Done, or the exit of what is wrong with it.
+int giveAll(const Session& session, const Calculator& calculator,
+            const std::vector<std::string>& words, plan::Given& given)
+{
+    for (const Typed& typed : typedOf(words)) {
+        const CalculatorInput* input = plan::findInput(calculator, typed.name);
+        if (input == nullptr) {
+            return refuseUnknown(session, "input", typed.name, inputNames(calculator));
+        }
+        if (!typed.isComplete || typed.value.empty()) {
+            return refuse(session, calculator,
+                          {ErrorCode::Malformed, typed.name, "", plan::expectedOf(*input)});
+        }
+        if (const auto taken = plan::giveTyped(given, *input, typed.value); !taken) {
+            return refuse(session, calculator, taken.error());
+        }
+    }
+    return Done;
+}
+
+int run(const Session& session, const Calculator& calculator, const plan::Given& given, bool us)
+{
+    const auto filled = plan::filledIn(calculator, given);
+    if (!filled) {
+        return refuse(session, calculator, filled.error());
+    }
+    const auto answers = plan::calculate(calculator, given);
+    if (!answers) {
+        return refuse(session, calculator, answers.error());
+    }
+    json all = {{"calculator", calculator.name},
+                {"inputs", inputsJson(calculator, *filled)},
+                {"answers", json::array()},
+                {"sources", sourcesJson(calculator)},
+                {"caution", calculator.caution}};
+    for (const Answer& answer : *answers) {
+        all["answers"].push_back(toJson(answer));
+    }
+    std::string text = cautionLines(calculator) + answerLines(*answers, us);
+    if (calculator.name == "dip-table") {
+        const auto rows = plan::dipRowsOf(given);
+        if (!rows) {
+            return refuse(session, calculator, rows.error());
+        }
+        all["rows"] = dipJson(*rows);
+        text += dipLines(*rows, us);
+    }
+    session.answer(all, text + sourceLines(calculator));
+    return Done;
+}
+
+}  // namespace
+
+int work(const Session& session, std::vector<std::string> words)
+{
+    const auto first = std::find_if_not(words.begin(), words.end(), isSwitch);
+    if (first == words.end()) {
+        return list(session);
+    }
+    const std::string name = *first;
+    words.erase(first);
+    const Calculator* calculator = plan::findCalculator(name);
+    if (calculator == nullptr) {
+        std::vector<std::string> names;
+        for (const Calculator& one : plan::calculators()) {
+            names.emplace_back(one.name);
+        }
+        return refuseUnknown(session, "calculator", name, names);
+    }
+    if (has(words, "--help") || has(words, "-h")) {
+        return help(session, *calculator);
+    }
+    plan::Given given;
+    if (const int wrong = giveAll(session, *calculator, words, given); wrong != Done) {
+        return wrong;
+    }
+    return run(session, *calculator, given, has(words, "--us"));
+}
+
+}  // namespace spile::desk
