@@ -145,6 +145,16 @@ bool isUnusual(std::string_view ask, std::int64_t stored, const WorkFacts& facts
     return false;
 }
 
+std::optional<double> gravityAt20(const cellar::ReadingRow& reading)
+{
+    if (!reading.specificGravity || !reading.sampleTemperature || !reading.hydrometerReference) {
+        return reading.specificGravity;
+    }
+    const auto corrected = liquor::correctedGravity(
+        *reading.specificGravity, *reading.sampleTemperature, *reading.hydrometerReference);
+    return corrected ? *corrected : *reading.specificGravity;
+}
+
 Temperature hydrometerReference(const cellar::WorkValues& values)
 {
     const auto found = values.find("hydrometer");

@@ -72,6 +72,10 @@ struct SheetNumber {
 /// Whether what was filled in is far from what is known of this barrel: a slip, perhaps.
 [[nodiscard]] bool isUnusual(std::string_view ask, std::int64_t stored, const WorkFacts& facts);
 
+/// The gravity that a reading says, 20/20 °C: corrected if it was read in a sample of another
+/// temperature than its hydrometer is made for. As read, if a correction is not possible.
+[[nodiscard]] std::optional<double> gravityAt20(const cellar::ReadingRow& reading);
+
 /// The temperature that the hydrometer is made for, which was chosen; 20 °C if none was.
 [[nodiscard]] Temperature hydrometerReference(const cellar::WorkValues& values);
 

@@ -32,8 +32,8 @@ double gravityOf(const WorkFacts& facts)
     }
     for (auto reading = facts.history.readings.rbegin(); reading != facts.history.readings.rend();
          ++reading) {
-        if (reading->specificGravity) {
-            return *reading->specificGravity;
+        if (const auto gravity = gravityAt20(*reading)) {
+            return *gravity;
         }
     }
     return usualGravity;

@@ -89,7 +89,7 @@ Result<Stay> stayOf(const WorkFacts& facts)
                                return reading.alcoholByVolume;
                            }).value_or(fill.alcoholByVolume.value_or(usualAbv));
     const double gravity = lastSince(facts.history.readings, fill.at, [](const auto& reading) {
-                               return reading.specificGravity;
+                               return gravityAt20(reading);
                            }).value_or(fill.specificGravity.value_or(usualGravity));
     auto strength = liquor::strengthByAlcohol(gravity, stay.alcoholByVolume);
     if (!strength) {  // a gravity that does not go with the strength: the usual one

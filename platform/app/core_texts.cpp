@@ -1,8 +1,10 @@
 #include "platform/app/core_texts.hpp"
 
+#include "core/plan/calculators/calculator.hpp"
 #include "core/plan/sheet.hpp"
 
 #include <algorithm>
+#include <array>
 #include <filesystem>
 #include <fstream>
 #include <sstream>
@@ -94,12 +96,44 @@ Result<void> addSheets(Texts& texts, const std::filesystem::path& folder)
     return {};
 }
 
+// Publications keep their own names, so only what is no name of one is translated.
+constexpr std::array wordsForPublications = {"common practice, no source", "mass balance"};
+
+void addCalculators(Texts& texts)
+{
+    constexpr const char* context = "Calculators";
+    for (const plan::Calculator& calculator : plan::calculators()) {
+        texts.add(context, calculator.title);
+        texts.add(context, calculator.use);
+        texts.add(context, calculator.caution);
+        for (const plan::CalculatorInput& input : calculator.inputs) {
+            texts.add(context, input.label);
+            for (const std::string_view word : input.words) {
+                texts.add(context, word);
+            }
+        }
+        for (const plan::AnswerSpec& answer : calculator.answers) {
+            texts.add(context, answer.label);
+        }
+        for (const std::string_view text : calculator.texts) {
+            texts.add(context, text);
+        }
+        for (const plan::FormulaSource& source : calculator.sources) {
+            texts.add(context, source.formula);
+        }
+    }
+    for (const char* words : wordsForPublications) {
+        texts.add(context, words);
+    }
+}
+
 }  // namespace
 
 Result<std::string> coreTexts(const std::string& sheetsFolder)
 {
     Texts texts;
     SPILE_TRY(addSheets(texts, sheetsFolder));
+    addCalculators(texts);
     return texts.text();
 }
 

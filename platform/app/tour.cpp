@@ -275,10 +275,13 @@ std::vector<Tour::Scene> Tour::working()
                  app_.climate()->stepTemperature(0);
                  app_.climate()->stepHumidity(0);
              }},
-            {QStringLiteral("calculate"), [this] {
+            {QStringLiteral("calculate"),
+             [this] {
                  showBarrel();
                  app_.openCalculators();
-             }}};
+             }},
+            {QStringLiteral("calculate-purge"),
+             [this] { app_.calculating()->choose(QStringLiteral("purge")); }}};
 }
 
 std::vector<Tour::Scene> Tour::exchanging()

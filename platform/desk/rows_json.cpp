@@ -1,3 +1,4 @@
+#include "core/plan/numbers.hpp"
 #include "platform/desk/rows.hpp"
 
 #include <cmath>
@@ -97,7 +98,10 @@ json celsiusOrNull(const std::optional<Temperature>& temperature)
 json toJson(const cellar::ReadingRow& row, Instant now)
 {
     json made = fact(row, now);
-    made["sg"] = orNull(row.specificGravity);
+    made["sg"] = orNull(row.specificGravity);  // as read
+    if (row.sampleTemperature && row.hydrometerReference) {
+        made["sg_20c"] = std::round(plan::gravityAt20(row).value_or(0) * 1e4) / 1e4;
+    }
     made["ph"] = orNull(row.ph);
     made["abv_percent"] = percentOrNull(row.alcoholByVolume);
     made["temp_c"] = celsiusOrNull(row.temperature);

@@ -30,7 +30,8 @@ AppViewModel::AppViewModel(const Outside& outside, FilePlaces& places, Start sta
       openWork_(context_, workSheets_),
       sheets_(context_, barrel_, openWork_, workSheets_),
       work_(context_, people_, workSheets_),
-      climate_(context_, people_)
+      climate_(context_, people_),
+      calculating_(context_)
 {
     connectPages();
     connectWork();
@@ -319,6 +320,10 @@ bool AppViewModel::goBack()
     if (navigator_.page() == Navigator::Handbook && handbook_.current() >= 0 &&
         !navigator_.pages().contains(Navigator::Calculate)) {
         handbook_.setCurrent(-1);
+        return true;
+    }
+    if (navigator_.page() == Navigator::Calculate && calculating_.current() >= 0) {
+        calculating_.leave();
         return true;
     }
     return navigator_.back();

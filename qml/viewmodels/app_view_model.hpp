@@ -2,6 +2,7 @@
 
 #include "qml/viewmodels/barrel_view_model.hpp"
 #include "qml/viewmodels/barrels_view_model.hpp"
+#include "qml/viewmodels/calculating_view_model.hpp"
 #include "qml/viewmodels/climate_view_model.hpp"
 #include "qml/viewmodels/comparing_view_model.hpp"
 #include "qml/viewmodels/context.hpp"
@@ -63,7 +64,7 @@ class AppViewModel : public QObject {
     Q_PROPERTY(spile::viewmodels::WorkViewModel* work READ work CONSTANT FINAL)
     Q_PROPERTY(spile::viewmodels::OpenWorkViewModel* openWork READ openWork CONSTANT FINAL)
     Q_PROPERTY(spile::viewmodels::ClimateViewModel* climate READ climate CONSTANT FINAL)
-
+    Q_PROPERTY(spile::viewmodels::CalculatingViewModel* calculating READ calculating CONSTANT FINAL)
     Q_PROPERTY(spile::viewmodels::HandbookViewModel* handbook READ handbook CONSTANT FINAL)
 
 public:
@@ -103,6 +104,7 @@ public:
     /// Go on with the work that is open for the barrel that is shown.
     Q_INVOKABLE void goOnWithWork();
     Q_INVOKABLE void openClimate();
+    /// The calculators, with the values of the barrel that is shown, if one is.
     Q_INVOKABLE void openCalculators();
     Q_INVOKABLE void registerBarrel(const QString& labelCode = {});
     /// Go to the barrel that has just been registered.
@@ -152,6 +154,7 @@ public:
     [[nodiscard]] WorkViewModel* work() { return &work_; }
     [[nodiscard]] OpenWorkViewModel* openWork() { return &openWork_; }
     [[nodiscard]] ClimateViewModel* climate() { return &climate_; }
+    [[nodiscard]] CalculatingViewModel* calculating() { return &calculating_; }
     [[nodiscard]] Workers& workers() { return workers_; }
 
 signals:
@@ -198,6 +201,7 @@ private:
     SheetsViewModel sheets_;
     WorkViewModel work_;
     ClimateViewModel climate_;
+    CalculatingViewModel calculating_;
     HandbookViewModel handbook_;
     std::string wantedSheet_;  // once it is known who works
     Stage stage_ = Opening;

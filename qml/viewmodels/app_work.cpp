@@ -71,7 +71,12 @@ void AppViewModel::beginWork(const std::string& sheet)
     }
 }
 
-void AppViewModel::openCalculators() { navigator_.open(Navigator::Calculate); }
+void AppViewModel::openCalculators()
+{
+    const bool ofBarrel = navigator_.pages().contains(Navigator::Barrel);
+    calculating_.begin(ofBarrel ? barrel_.row() : cellar::BarrelRow());
+    navigator_.open(Navigator::Calculate);
+}
 
 void AppViewModel::openClimate()
 {

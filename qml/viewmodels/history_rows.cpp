@@ -1,5 +1,6 @@
 #include "qml/viewmodels/history_rows.hpp"
 
+#include "core/plan/numbers.hpp"
 #include "qml/viewmodels/words.hpp"
 
 namespace spile::viewmodels {
@@ -58,7 +59,9 @@ QString readingText(const cellar::ReadingRow& reading, const Formats& formats)
 {
     QStringList parts;
     if (reading.specificGravity) {
-        parts << HistoryRows::tr("gravity %1").arg(formats.gravity(*reading.specificGravity));
+        parts << HistoryRows::tr("gravity %1")
+                     .arg(formats.gravity(
+                         plan::gravityAt20(reading).value_or(*reading.specificGravity)));
     }
     if (reading.ph) {
         parts << HistoryRows::tr("pH %1").arg(formats.ph(*reading.ph));

@@ -69,6 +69,7 @@ TEST_F(Searching, KeepsThoseThatAreAskedFor)
     add("Empty");
     fill(held);
     fill(rests);
+    fleet.at(0).clock.pass(std::chrono::days(8));
     ASSERT_TRUE(recordCheck(cellar, {.barrel = held, .finding = "dry"}));
     ASSERT_TRUE(recordCheck(cellar, {.barrel = rests, .finding = "dry"}));
     ASSERT_TRUE(recordVerdict(cellar, {.barrel = held, .verdict = "hold"}));

@@ -118,6 +118,10 @@ TEST(WorkThrough, FillingRecordsFillReadingAndFirstLook)
     ASSERT_EQ(history.readings.size(), 1U);
     EXPECT_EQ(history.readings[0].hydrometerReference, celsius(20));
     EXPECT_EQ(history.readings[0].sampleTemperature, celsius(20));
+    cellar::ReadingRow warm = history.readings[0];
+    warm.sampleTemperature = celsius(25);
+    EXPECT_EQ(gravityAt20(history.readings[0]), warm.specificGravity);
+    EXPECT_GT(gravityAt20(warm).value(), warm.specificGravity.value() + 0.0009);
     ASSERT_EQ(history.others.size(), 1U);
     EXPECT_EQ(history.others[0].text, "dry");
     // Each step is an entry, with its facts: 10 steps, a batch, a fill, a reading and a check.
