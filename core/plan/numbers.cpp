@@ -5,6 +5,7 @@
 #include "core/plan/numbers_parts.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <vector>
 
@@ -32,14 +33,65 @@ std::optional<std::int64_t> scaled(const std::optional<double>& value, double sc
 template <class Get>
 std::optional<double> lastReading(const WorkFacts& facts, Get get)
 {
-    for (auto reading = facts.history.readings.rbegin(); reading != facts.history.readings.rend();
-         ++reading) {
-        if (get(*reading)) {
-            return get(*reading);
-        }
-    }
-    return std::nullopt;
+    const auto& readings = facts.history.readings;
+    const auto last = std::find_if(readings.rbegin(), readings.rend(),
+                                   [&](const auto& reading) { return get(reading).has_value(); });
+    return last == readings.rend() ? std::nullopt : get(*last);
 }
+
+using Stored = std::optional<std::int64_t>;
+
+struct Expected {
+    std::string_view ask;
+    Stored (*of)(const WorkFacts&);
+};
+
+Stored expectedMass(const WorkFacts& facts)
+{
+    const auto full = fullVolumeOf(facts);
+    constexpr double gramsPerMl = 1.01;  // of strong beer, near enough to begin from
+    return full && facts.measures.tare ? Stored(std::llround(inGrams(*facts.measures.tare) +
+                                                             gramsPerMl * inMillilitres(*full)))
+                                       : std::nullopt;
+}
+
+Stored expectedDip(const WorkFacts& facts)
+{
+    const auto shape = shapeOf(facts.measures, facts.barrel.size);
+    return shape ? Stored(std::llround(inMillimetres(shape->bilge))) : std::nullopt;
+}
+
+constexpr double e2 = 1e2;
+constexpr double e4 = 1e4;
+
+constexpr std::array expectations = {
+    Expected{"volume_ml",
+             [](const WorkFacts& facts) {
+                 const auto full = fullVolumeOf(facts);
+                 return full ? Stored(std::llround(inMillilitres(*full))) : std::nullopt;
+             }},
+    Expected{"tare_g",
+             [](const WorkFacts& facts) {
+                 const auto& tare = facts.measures.tare;
+                 return tare ? Stored(std::llround(inGrams(*tare))) : std::nullopt;
+             }},
+    Expected{"mass_g", expectedMass},
+    Expected{"dip_mm", expectedDip},
+    Expected{"sg_e4",
+             [](const WorkFacts& facts) {
+                 return scaled(lastReading(facts, [](const auto& r) { return r.specificGravity; }),
+                               e4);
+             }},
+    Expected{"ph_e2",
+             [](const WorkFacts& facts) {
+                 return scaled(lastReading(facts, [](const auto& r) { return r.ph; }), e2);
+             }},
+    Expected{"abv_e2",
+             [](const WorkFacts& facts) {
+                 const auto& fills = facts.history.fills;
+                 return fills.empty() ? std::nullopt : scaled(fills.back().alcoholByVolume, e4);
+             }},
+};
 
 }  // namespace
 
@@ -85,42 +137,9 @@ std::span<const std::string_view> numberNames()
 
 std::optional<std::int64_t> expectedOf(std::string_view ask, const WorkFacts& facts)
 {
-    constexpr double e2 = 1e2;
-    constexpr double e4 = 1e4;
-    if (ask == "volume_ml") {
-        const auto full = fullVolumeOf(facts);
-        return full ? std::optional<std::int64_t>(std::llround(inMillilitres(*full)))
-                    : std::nullopt;
-    }
-    if (ask == "tare_g") {
-        return facts.measures.tare
-                   ? std::optional<std::int64_t>(std::llround(inGrams(*facts.measures.tare)))
-                   : std::nullopt;
-    }
-    if (ask == "mass_g") {
-        const auto full = fullVolumeOf(facts);
-        constexpr double gramsPerMl = 1.01;  // of strong beer, near enough to begin from
-        return full && facts.measures.tare
-                   ? std::optional<std::int64_t>(std::llround(inGrams(*facts.measures.tare) +
-                                                              gramsPerMl * inMillilitres(*full)))
-                   : std::nullopt;
-    }
-    if (ask == "dip_mm") {
-        const auto shape = shapeOf(facts.measures, facts.barrel.size);
-        return shape ? std::optional<std::int64_t>(std::llround(inMillimetres(shape->bilge)))
-                     : std::nullopt;
-    }
-    if (ask == "sg_e4") {
-        return scaled(lastReading(facts, [](const auto& r) { return r.specificGravity; }), e4);
-    }
-    if (ask == "ph_e2") {
-        return scaled(lastReading(facts, [](const auto& r) { return r.ph; }), e2);
-    }
-    if (ask == "abv_e2") {
-        const auto& fills = facts.history.fills;
-        return fills.empty() ? std::nullopt : scaled(fills.back().alcoholByVolume, e4);
-    }
-    return std::nullopt;
+    const auto* const found = std::find_if(expectations.begin(), expectations.end(),
+                                           [&](const Expected& one) { return one.ask == ask; });
+    return found == expectations.end() ? std::nullopt : found->of(facts);
 }
 
 bool isUnusual(std::string_view ask, std::int64_t stored, const WorkFacts& facts)

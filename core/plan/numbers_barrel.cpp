@@ -30,13 +30,11 @@ double gravityOf(const WorkFacts& facts)
     if (const auto now = answered(facts, "sg_e4")) {
         return *now / e4;
     }
-    for (auto reading = facts.history.readings.rbegin(); reading != facts.history.readings.rend();
-         ++reading) {
-        if (const auto gravity = gravityAt20(*reading)) {
-            return *gravity;
-        }
-    }
-    return usualGravity;
+    const auto& readings = facts.history.readings;
+    const auto last = std::find_if(readings.rbegin(), readings.rend(), [](const auto& reading) {
+        return gravityAt20(reading).has_value();
+    });
+    return last == readings.rend() ? usualGravity : gravityAt20(*last).value_or(usualGravity);
 }
 
 Result<Volume> byWeight(const WorkFacts& facts)

@@ -265,7 +265,7 @@ SheetNumber leakLook(const WorkFacts& facts)
                                    : inWord("whenever you pass by");
 }
 
-SheetNumber refillBy(const WorkFacts&)
+SheetNumber refillBy(const WorkFacts& /*facts*/)
 {
     constexpr double days = 14;
     return said(Form::Duration, days * factor::day);  // emptyBarrelNeeds(): so long it stays wet

@@ -111,8 +111,14 @@ SheetNumber purgePressure(const WorkFacts& facts)
                       [](double pressure) { return said(Form::Pressure, pressure); });
 }
 
-SheetNumber pushWarn(const WorkFacts&) { return said(Form::Pressure, gas::pushWarning.si()); }
-SheetNumber pushRefuse(const WorkFacts&) { return said(Form::Pressure, gas::pushLimit.si()); }
+SheetNumber pushWarn(const WorkFacts& /*facts*/)
+{
+    return said(Form::Pressure, gas::pushWarning.si());
+}
+SheetNumber pushRefuse(const WorkFacts& /*facts*/)
+{
+    return said(Form::Pressure, gas::pushLimit.si());
+}
 
 constexpr std::array specs = {
     NumberSpec{"purge_time", purgeTime},         NumberSpec{"purge_gas", purgeGas},

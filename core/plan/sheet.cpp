@@ -184,7 +184,16 @@ private:
             step.cautions.emplace_back(value);
         } else if (key == "record" && isName(value)) {
             step.records.emplace_back(value);
-        } else if (key == "tick") {
+        } else {
+            return takePart(line, key, value, step);
+        }
+        return {};
+    }
+
+    static Result<void> takePart(std::string_view line, std::string_view key,
+                                 std::string_view value, Step& step)
+    {
+        if (key == "tick") {
             const auto parts = cells(value);
             if (parts.size() != 2 || !isName(parts[0]) || parts[1].empty()) {
                 return malformed(line, "NAME | WORDS");

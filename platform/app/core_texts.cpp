@@ -4,7 +4,6 @@
 #include "core/plan/sheet.hpp"
 
 #include <algorithm>
-#include <array>
 #include <filesystem>
 #include <fstream>
 #include <sstream>
@@ -96,8 +95,11 @@ Result<void> addSheets(Texts& texts, const std::filesystem::path& folder)
     return {};
 }
 
-// Publications keep their own names, so only what is no name of one is translated.
-constexpr std::array wordsForPublications = {"common practice, no source", "mass balance"};
+// A publication keeps its own name; what begins with a small letter is no name: "mass balance".
+bool isInWords(std::string_view publication)
+{
+    return !publication.empty() && publication.front() >= 'a' && publication.front() <= 'z';
+}
 
 void addCalculators(Texts& texts)
 {
@@ -120,10 +122,10 @@ void addCalculators(Texts& texts)
         }
         for (const plan::FormulaSource& source : calculator.sources) {
             texts.add(context, source.formula);
+            if (isInWords(source.publication)) {
+                texts.add(context, source.publication);
+            }
         }
-    }
-    for (const char* words : wordsForPublications) {
-        texts.add(context, words);
     }
 }
 

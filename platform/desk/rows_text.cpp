@@ -82,53 +82,90 @@ std::string barrelTable(const std::vector<cellar::BarrelRow>& barrels)
     return table(lines);
 }
 
-std::string barrelPage(const cellar::BarrelRow& barrel, const cellar::BarrelHistory& history,
-                       Instant now)
+namespace {
+
+// The lines of a barrel's page, one a fact.
+class Happenings {
+public:
+    explicit Happenings(Instant now) : now_(now) {}
+
+    void add(const cellar::FactRow& row, const std::string& what, const std::string& value)
+    {
+        lines_.push_back({toIsoTime(row.at), what, value, row.person, row.device,
+                          row.at > now_ ? "in the future" : ""});
+    }
+    std::string text()
+    {
+        std::stable_sort(lines_.begin(), lines_.end());  // ISO times sort as text
+        return table(lines_);
+    }
+
+private:
+    Instant now_;
+    std::vector<std::vector<std::string>> lines_;
+};
+
+std::string gaugeText(const cellar::GaugeRow& gauge)
 {
-    std::string text = barrelTable({barrel}) + "\n";
-    std::vector<std::vector<std::string>> lines;
-    const auto add = [&](const cellar::FactRow& row, const std::string& what,
-                         const std::string& value) {
-        lines.push_back({toIsoTime(row.at), what, value, row.person, row.device,
-                         row.at > now ? "in the future" : ""});
-    };
+    const char* const bound = gauge.bound == cellar::Bound::AtLeast  ? "at least "
+                              : gauge.bound == cellar::Bound::AtMost ? "at most "
+                                                                     : "";
+    return bound + volumeText(gauge.volume, 1) + " by " + gauge.method;
+}
+
+std::string topUpText(const cellar::TopUpRow& topUp)
+{
+    return volumeText(topUp.volume, 2) + (topUp.what.empty() ? "" : ", " + topUp.what);
+}
+
+std::string doseText(const cellar::DoseRow& dose)
+{
+    return dose.substance + ", " + volumeText(dose.volume, 2) +
+           (dose.drained ? ", drained " + volumeText(dose.drained, 2) : "");
+}
+
+void addVolumes(Happenings& all, const cellar::BarrelHistory& history)
+{
     for (const auto& fill : history.fills) {
-        add(fill, "fill",
+        all.add(
+            fill, "fill",
             (fill.beer.empty() ? "unknown beer" : fill.beer) + ", " + volumeText(fill.volume, 1));
     }
     for (const auto& gauge : history.gauges) {
-        const char* const bound = gauge.bound == cellar::Bound::AtLeast  ? "at least "
-                                  : gauge.bound == cellar::Bound::AtMost ? "at most "
-                                                                         : "";
-        add(gauge, "gauge", bound + volumeText(gauge.volume, 1) + " by " + gauge.method);
+        all.add(gauge, "gauge", gaugeText(gauge));
     }
     for (const auto& topUp : history.topUps) {
-        add(topUp, "top-up",
-            volumeText(topUp.volume, 2) + (topUp.what.empty() ? "" : ", " + topUp.what));
+        all.add(topUp, "top-up", topUpText(topUp));
     }
     for (const auto& dose : history.doses) {
-        add(dose, "put in",
-            dose.substance + ", " + volumeText(dose.volume, 2) +
-                (dose.drained ? ", drained " + volumeText(dose.drained, 2) : ""));
+        all.add(dose, "put in", doseText(dose));
     }
     for (const auto& draw : history.draws) {
-        add(draw, "draw", volumeText(draw.volume, 2) + " at the " + draw.method);
+        all.add(draw, "draw", volumeText(draw.volume, 2) + " at the " + draw.method);
     }
+}
+
+}  // namespace
+
+std::string barrelPage(const cellar::BarrelRow& barrel, const cellar::BarrelHistory& history,
+                       Instant now)
+{
+    Happenings all(now);
+    addVolumes(all, history);
     for (const auto& taste : history.tastings) {
-        add(taste, "taste", scoresText(taste));
+        all.add(taste, "taste", scoresText(taste));
     }
     for (const auto& other : history.others) {
         std::string said = other.text;
         std::replace(said.begin(), said.end(), '\n', ' ');
-        add(other, other.kind == "sheet_step" ? "step" : other.kind, said);
+        all.add(other, other.kind == "sheet_step" ? "step" : other.kind, said);
     }
     for (const auto& photo : history.photos) {
-        add(photo, "photo",
-            photo.hash.hex().substr(0, 8) + ", " + std::to_string(photo.bytes) + " bytes" +
-                (photo.here ? "" : ", still on another device"));
+        all.add(photo, "photo",
+                photo.hash.hex().substr(0, 8) + ", " + std::to_string(photo.bytes) + " bytes" +
+                    (photo.here ? "" : ", still on another device"));
     }
-    std::stable_sort(lines.begin(), lines.end());  // ISO times sort as text
-    return text + table(lines);
+    return barrelTable({barrel}) + "\n" + all.text();
 }
 
 }  // namespace spile::desk

@@ -1,8 +1,8 @@
 #include "qml/viewmodels/calculating_view_model.hpp"
 
+#include "qml/viewmodels/barrel_rows.hpp"
 #include "qml/viewmodels/calculating_facts.hpp"
 #include "qml/viewmodels/calculating_texts.hpp"
-#include "qml/viewmodels/names.hpp"
 #include "qml/viewmodels/words.hpp"
 
 #include <algorithm>

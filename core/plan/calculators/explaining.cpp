@@ -98,7 +98,10 @@ Result<std::vector<Answer>> run(const Given& given)
     AnswerList answers(answerSpecs);
     answers.say("verdict", verdict, found.moreThanExplained);
     answers.add("lost", seen.lost.si());
-    answers.addSpread("evaporation", found.evaporation);
+    // Near balance in humid air the middle one of three permeances may take most or least.
+    const auto& [low, median, high] = found.evaporation;
+    answers.add("evaporation", median.si(), std::min(low, median).si(),
+                std::max(high, median).si());
     answers.addSpread("soakage", found.soakage);
     answers.addSpread("short-fill", found.shortFill);
     answers.add("most", found.most.si());

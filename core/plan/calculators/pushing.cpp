@@ -35,6 +35,15 @@ constexpr std::array sources = {
     FormulaSource{"flow of beer", "Bernoulli (1738); friction by Darcy and Weisbach"},
     FormulaSource{"2 and 5 psi as limits for a barrel", practice}};
 
+// A millimetre of beer: with less the last of it hardly runs.
+constexpr Pressure leastDrive = pascals(10);
+
+std::string inBarText(Pressure pressure)
+{
+    constexpr int digits = 3;
+    return formatQuantity(pressure.si(), Measurand::Pressure, "bar", digits).value_or("");
+}
+
 Result<std::vector<Answer>> run(const Given& given)
 {
     const Pressure gauge = pressureOf(given);
@@ -56,6 +65,11 @@ Result<std::vector<Answer>> run(const Given& given)
     const Length first = lengthOf(given, "lift");
     const Length last = first + lengthOf(given, "depth");
     SPILE_ASSIGN(least, gas::liftPressure(last, beer));
+    if (gauge < least + leastDrive) {
+        return fail(
+            ErrorCode::OutOfRange, "pressure", inBarText(gauge),
+            "above " + inBarText(std::max(least, Pressure())) + ", or the end of the hose lower");
+    }
     answers.add("least", std::max(0.0, least.si()));
     const gas::BeerLine line{lengthOf(given, "hose-bore"), lengthOf(given, "hose-length")};
     SPILE_ASSIGN(time, gas::emptyingTime(line, gauge, first, last, volumeOf(given), beer));

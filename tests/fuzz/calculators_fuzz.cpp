@@ -1,0 +1,154 @@
+// The calculators with any input, typed or not: an error that says where, or answers that are
+// finite and lie in their own ranges. Nothing else, and no crash.
+#include "core/plan/calculators/calculator.hpp"
+#include "core/plan/calculators/dip_table.hpp"
+#include "tests/fuzz/driver.hpp"
+
+#include <cmath>
+#include <cstdlib>
+#include <cstring>
+#include <iostream>
+
+namespace {
+
+using namespace spile;
+using namespace spile::plan;
+
+// The input, eaten from the front; zeros when it is empty.
+class Bytes {
+public:
+    Bytes(const std::uint8_t* data, std::size_t size) : rest_(data, size) {}
+
+    std::uint8_t byte()
+    {
+        if (rest_.empty()) {
+            return 0;
+        }
+        const std::uint8_t first = rest_.front();
+        rest_ = rest_.subspan(1);
+        return first;
+    }
+    double anyDouble()
+    {
+        std::uint64_t bits = 0;
+        for (int i = 0; i < 8; ++i) {
+            bits = bits << 8U | byte();
+        }
+        double value = 0;
+        std::memcpy(&value, &bits, sizeof value);
+        return value;
+    }
+    double share() { return (byte() + byte() / 256.0) / 255.99609375; }
+    std::string text()
+    {
+        std::string all;
+        for (std::size_t left = byte() % 16U; left > 0; --left) {
+            all += static_cast<char>(byte());
+        }
+        return all;
+    }
+
+private:
+    std::span<const std::uint8_t> rest_;
+};
+
+void stop(const Calculator& calculator, const Given& given, std::string_view why)
+{
+    std::cerr << calculator.name << ": " << why << '\n';
+    for (const std::string& name : given.names()) {
+        std::cerr << "  " << name << " = " << given.word(name);
+        if (const auto number = given.number(name)) {
+            std::cerr << std::hexfloat << *number << " (" << std::defaultfloat << *number << ')';
+        }
+        std::cerr << '\n';
+    }
+    std::abort();
+}
+
+void fillWord(Given& given, const CalculatorInput& input, Bytes& bytes)
+{
+    const std::size_t which = bytes.byte() % (input.words.size() + 1);
+    given.setWord(input.name,
+                  which < input.words.size() ? std::string(input.words[which]) : bytes.text());
+}
+
+// Mostly within the range, for that is where the formulas are.
+void fill(Given& given, const CalculatorInput& input, Bytes& bytes)
+{
+    const unsigned how = bytes.byte() % 16U;
+    if (how < 5) {
+        return;
+    }
+    if (!input.words.empty()) {
+        return fillWord(given, input, bytes);
+    }
+    if (how < 12) {
+        const double share = how < 7 ? std::pow(bytes.share(), 4) : bytes.share();
+        given.set(input.name, input.least + share * (input.most - input.least));
+    } else if (how == 12) {
+        given.set(input.name, bytes.byte() % 2U == 0 ? input.least : input.most);
+    } else if (how == 13) {
+        const auto taken = giveTyped(given, input, bytes.text());
+        if (!taken && taken.error().subject != input.name) {
+            std::cerr << input.name << ": an error that names another\n";
+            std::abort();
+        }
+    } else if (how == 14 && input.usual) {
+        given.set(input.name, *input.usual);
+    } else {
+        given.set(input.name, bytes.anyDouble());
+    }
+}
+
+bool isInItsRange(const Answer& answer)
+{
+    const double room = 1e-9 * (std::abs(answer.value) + std::abs(answer.low.value_or(0)) +
+                                std::abs(answer.high.value_or(0)));
+    return answer.low.value_or(answer.value) <= answer.value + room &&
+           answer.value <= answer.high.value_or(answer.value) + room;
+}
+
+void check(const Calculator& calculator, const Given& given)
+{
+    const auto answers = calculate(calculator, given);
+    if (!answers) {
+        if (answers.error().subject.empty()) {
+            stop(calculator, given, "an error without a name");
+        }
+        // The calculator's own net: a formula gave what it never should.
+        for (const AnswerSpec& spec : calculator.answers) {
+            if (answers.error().code == ErrorCode::NotFinite &&
+                answers.error().subject == spec.name &&
+                findInput(calculator, spec.name) == nullptr) {
+                stop(calculator, given, "not finite: " + std::string(spec.name));
+            }
+        }
+        return;
+    }
+    for (const Answer& answer : *answers) {
+        if (!std::isfinite(answer.value)) {
+            stop(calculator, given, "not finite: " + answer.name);
+        }
+        if (!isInItsRange(answer)) {
+            stop(calculator, given, "outside its own range: " + answer.name);
+        }
+    }
+    if (calculator.name == "dip-table" && !dipRowsOf(given)) {
+        stop(calculator, given, "answers, but no rows");
+    }
+}
+
+}  // namespace
+
+extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size)
+{
+    Bytes bytes(data, size);
+    const auto all = calculators();
+    const Calculator& calculator = all[bytes.byte() % all.size()];
+    Given given;
+    for (const CalculatorInput& input : calculator.inputs) {
+        fill(given, input, bytes);
+    }
+    check(calculator, given);
+    return 0;
+}
