@@ -158,10 +158,1701 @@
     </message>
 </context>
 <context>
+    <name>CalculateAnswers</name>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished">%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>CalculateInputs</name>
+    <message>
+        <source>Leave it out</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>CalculatePage</name>
     <message>
         <source>Calculate</source>
         <translation>Rechnen</translation>
+    </message>
+</context>
+<context>
+    <name>CalculateSources</name>
+    <message>
+        <source>Where it comes from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read more in the handbook</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Calculating</name>
+    <message>
+        <source>days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an hour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>vol</source>
+        <comment>volumes of carbon dioxide per volume of beer</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>a number and its unit</comment>
+        <translation type="unfinished">%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 (%2 to %3)</source>
+        <comment>a number with its unit, and its range</comment>
+        <translation type="unfinished">%1 (%2 bis %3)</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>a range</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 or less</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It cannot be worked out with these numbers. Change one of them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 does not go with the rest. Change it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 does not go with the rest. It can be %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give one of these: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give only one of these: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Still to be given: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length, bilge and heads: give all three or none of them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 does not go with the rest. Change it or leave it out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Calculators</name>
+    <message>
+        <source>Strength of a spirit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Any measure of strength into all the others, and the pure alcohol of a volume.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For water and alcohol only: extract in beer or liqueur makes a density or an alcoholometer say too little.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Alcohol by volume at 20 °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Alcohol by mass</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>US proof</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Density of the spirit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading of an alcoholometer made for 20 °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Temperature at which it was measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Volume at 20 °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Density at 20 °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Volume of a pound weighed in air, at 60 °F</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pure alcohol at 20 °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>US gallons of 100 proof at 60 °F</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>density of water and ethanol</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>proof and proof gallon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>volume by weight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>widening of the alcoholometer&apos;s glass</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gravity and degrees Plato</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A hydrometer&apos;s reading, corrected for temperature, and its degrees Plato.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading of the hydrometer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Temperature of the sample</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Temperature the hydrometer is made for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Specific gravity 20/20 °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Degrees Plato</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sample is far from 20 °C: read it again nearer to it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Near enough to 20 °C.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>degrees Plato below 1.101</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>degrees Plato above 1.110</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>density of water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>widening of the glass</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Alcohol by gravity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strength, extract and attenuation of a beer from the gravities before and after fermentation, or from its gravity and a measured strength.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By gravities only for a beer as fermented: not once spirit from the wood came into it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gravity now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gravity before fermentation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Alcohol by volume, if it was measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Original extract</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Real extract</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Apparent extract</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Real attenuation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Apparent attenuation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By the duty&apos;s table, as a check</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>alcohol and original extract</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gravity of alcohol and extract together</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>check</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mixing two portions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Volume, strength and gravity of two beers, two spirits or one of each together.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Volume of the first, at 20 °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strength of the first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gravity of the first; none for a spirit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Volume of the second, at 20 °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strength of the second</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gravity of the second; none for a spirit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Alcohol by volume</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Specific gravity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lost by contraction</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pure alcohol in it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mass</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spirit for a strength</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How much spirit brings a beer to a strength.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Arithmetic, not leave: where spirit is added to beer the law may call it something else and tax it so. Ask first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Volume of the beer, at 20 °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strength of the beer</source>
+        <translation type="unfinished">Alkoholgehalt des Biers</translation>
+    </message>
+    <message>
+        <source>Gravity of the beer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strength of the spirit</source>
+        <translation type="unfinished">Alkoholgehalt der Spirituose</translation>
+    </message>
+    <message>
+        <source>Strength wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spirit to add, at 20 °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Volume of both together</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Specific gravity of both together</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share of the alcohol that comes of the spirit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gauging a barrel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What stands in a barrel, from a wet dip or from its weight.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ease the pressure before you pull the bung, and keep flames away.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Size of the barrel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length inside, between the heads</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Diameter inside at the bilge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Diameter of the heads</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Full volume, if it was measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How it lies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lying</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>standing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wet length of the stick</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slope of a lying barrel, rise over length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weight of the barrel with its beer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weight of the barrel empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gravity of the beer, for weighing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the barrel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Full, it holds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Empty space</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share that is filled</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dip that goes with it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Level on the head, of its diameter from below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More than a barrel of this size holds: check size, tare and gravity.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>volume of a barrel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>geometry; full volumes: Kepler, Nova stereometria doliorum (1615)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shapes of the usual barrels</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>common practice, no source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>weighing in air</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dip table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What stands in a lying barrel at each dip, to print and hang beside it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Step of the table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dip when it is full</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rows of the table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At a quarter of that dip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At half of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At three quarters of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measuring a barrel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measures inside, volume and surface from what a tape shows outside.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Girth around the middle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Girth around the ends</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length over all</source>
+        <translation type="unfinished">Länge über alles</translation>
+    </message>
+    <message>
+        <source>Thickness of the staves</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the end of a stave to the head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Thickness of the heads</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length inside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inner surface</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inner surface for each litre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>chime and thickness of the heads, where not measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Purging a barrel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How long to blow carbon dioxide through an open barrel, what it takes, and what it does to the room.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The barrel is open: never purge a closed one so. Carbon dioxide kills without warning and pools low. A model never replaces a monitor.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Full volume of the barrel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pressure at the regulator, gauge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Narrowest bore of hose and fittings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length of the hose; 0 for none</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Temperature of the gas</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oxygen wanted in the gas</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time, instead of the oxygen wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gas in the cylinder</source>
+        <translation type="unfinished">Gas in der Flasche</translation>
+    </message>
+    <message>
+        <source>Volume of the room</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air changes: 0.5 shut, 2 windows open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gas used</source>
+        <translation type="unfinished">Gasverbrauch</translation>
+    </message>
+    <message>
+        <source>Its volume at one atmosphere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Times the barrel&apos;s volume</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oxygen left in the gas</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oxygen left in the barrel</source>
+        <translation type="unfinished">Restsauerstoff im Fass</translation>
+    </message>
+    <message>
+        <source>Time, if it comes in slowly at the bottom and lifts the air</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left in the cylinder</source>
+        <translation type="unfinished">Rest in der Gasflasche</translation>
+    </message>
+    <message>
+        <source>Such purges in the cylinder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Carbon dioxide in the room, most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mean of the worst 15 minutes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mean of eight hours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air of the room</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cylinder does not hold enough.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Below the limit for eight hours.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Above 5,000 ppm over eight hours: open up, and measure.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Above 30,000 ppm for fifteen minutes: stay out until the air is measured.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Above 40,000 ppm: danger to life. Let less out, or air the room much more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>flow through a bore</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>flow through a hose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>oxygen left in a well mixed vessel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mass balance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>0.1 % as a target; one and a half turnovers from below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>limit for eight hours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>limits for 15 minutes and of danger</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Purging by pressure and release</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How often a keg or tank is filled with carbon dioxide and let off.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For kegs and tanks only: a barrel&apos;s heads bear little. Stay below the pressure the vessel is made for.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Volume of the keg or tank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pressure it is filled to, gauge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation type="unfinished">Temperatur</translation>
+    </message>
+    <message>
+        <source>Cycles, instead of the oxygen wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cycles</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oxygen left in it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what each cycle leaves: atmosphere over atmosphere and gauge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Carbon dioxide in the room</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What those who stay in a room breathe when gas is let out in it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Carbon dioxide kills without warning and pools low: near the bung and on the floor it is 3 to 10 times the mean. A model never replaces a monitor.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gas let out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gas let out in that time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time in which it is let out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Temperature of the room</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its volume in the room</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Added if no air is changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>air of one well mixed room</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pushing beer out by gas</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Force on the heads and time to empty a barrel by gas, or by its fall alone at no pressure.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No rating of barrel heads is published: 5 psi on a head of 52 cm are the weight of 750 kg. A relief valve belongs on the barrel.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pressure on the barrel, gauge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bore of the hose</source>
+        <translation type="unfinished">Innendurchmesser des Schlauchs</translation>
+    </message>
+    <message>
+        <source>Length of the hose</source>
+        <translation type="unfinished">Länge des Schlauchs</translation>
+    </message>
+    <message>
+        <source>Height of its end above the beer, below 0 under it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Depth of the beer in the barrel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Volume to move</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pressure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Force on each head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pressure that just lifts the beer to the end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time to empty it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flow at the beginning</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gentle enough for sound heads.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Watch the heads, stand aside, and keep a relief valve on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not on a barrel: above 5 psi no head can be trusted. Use a pump.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>flow of beer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>2 and 5 psi as limits for a barrel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Carbonating in a keg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pressure for a carbonation, what a pressure leads to, and how long it takes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Never above the pressure the keg is made for, and never in a barrel.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Temperature of the beer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Carbon dioxide wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Carbon dioxide in it now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pressure at the keg, gauge, if it is another</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How the gas gets in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shaken</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keg pressure for it, gauge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That is, in grams</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It comes to, at the pressure given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time until it is nearly there (95 % of the way)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time to what is wanted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>keg pressure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the trade&apos;s keg chart, polynomial fit; author not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>how fast it gets in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Carbon dioxide left after fermentation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What beer holds of its own gas before it is carbonated.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After months in wood beer holds less, from memory 0.3 to 0.9 volumes: measure it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Warmest since fermentation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Carbon dioxide in the beer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>carbon dioxide left after fermentation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>home brewers&apos; priming tables; author not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Priming with sugar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sugar for a carbonation in bottle or keg.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too much sugar, or sugar left by a stuck fermentation, bursts bottles. Above 3 volumes use bottles made for it. Strong aged beer needs fresh yeast.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sugar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sucrose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>glucose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dextrose monohydrate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Volume of the beer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Carbon dioxide in it now, if it was measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Warmest that the bottles will be kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sugar in each litre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Carbon dioxide taken as there already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pressure in the bottles when warmest, gauge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>carbon dioxide from sugar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fermentation by molar masses (Gay-Lussac 1815)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>carbon dioxide dissolved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>3 volumes as a limit for usual bottles</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flat enough for a barrel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whether beer would push at bung and heads of a closed barrel.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Warmest that the barrel will get</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For a barrel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It holds, under its own gas, at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flat enough for a closed barrel.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too lively: let it stand warm and open, or leave the barrel vented.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no more than that for a barrel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Loss in the barrel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What evaporates and soaks in, and what it does to strength and gravity.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Barrels of one row differ by a factor of 2 to 3. A joint that weeps is not in it: gauge the barrel.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Beer in the barrel, at 20 °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Real extract, if it was measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inner surface, if it was measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Thickness of the staves; else usual for the size</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Temperature of the cellar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Relative humidity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How long the barrel stood empty before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Beer left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Alcohol by volume then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Specific gravity then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water that evaporates</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Alcohol that evaporates</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Evaporation in a year, of the beer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Soaked into the wood by then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>water&apos;s vapour pressure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>alcohol&apos;s vapour pressure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>activities of water and alcohol</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what wood lets through; what it drinks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Soaking in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the wood drinks of a filling.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How long it has stood empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How long it was wetted again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The wood will drink</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of it in two weeks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what dry wood drinks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Explaining a loss</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How much of what is missing evaporation, soaking in and a short fill explain.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measure again before you move a barrel, and look under it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Beer that was put in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Beer that was found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drawn meanwhile, less what was topped up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How the first was measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>filled full</source>
+        <translation type="unfinished">randvoll gefüllt</translation>
+    </message>
+    <message>
+        <source>meter</source>
+        <translation type="unfinished">mit Zähler</translation>
+    </message>
+    <message>
+        <source>weight</source>
+        <translation type="unfinished">gewogen</translation>
+    </message>
+    <message>
+        <source>dip</source>
+        <translation type="unfinished">gepeilt</translation>
+    </message>
+    <message>
+        <source>How the second was measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time between</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mean temperature of the cellar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mean relative humidity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In short</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Evaporation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Soaked into the wood</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Short fill, perhaps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Most that evaporation and soaking in take</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Beyond that</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Error of the two measures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Evaporation and soaking in can explain it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More than evaporation and soaking in explain; a short fill could.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More than evaporation, soaking in and a short fill explain: look for a leak, and for draws that nobody wrote down.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is not less than there was: nothing to explain.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>error of a meter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>error of dip and weight; short fill; what wood lets through and drinks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Re-wetting a barrel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How much spirit an empty barrel needs before beer comes in, and what of it the beer gets.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spirit and its vapour burn: no flame, no hot tool, no smoking. Where spirit reaches beer, ask what the law calls it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spirit that was poured in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spirit that was drained</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strength of what was drained</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Beer to come; else the barrel&apos;s size</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it needs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spirit to pour in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For how long, turned and stood on either head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spirit that stayed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its strength</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strength the beer gains, at most (points of % vol)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fill it as it is.</source>
+        <translation type="unfinished">Fülle es, wie es ist.</translation>
+    </message>
+    <message>
+        <source>Re-wet it with spirit before it is filled.</source>
+        <translation type="unfinished">Benetze es mit Spirituose, bevor es gefüllt wird.</translation>
+    </message>
+    <message>
+        <source>Swell it first, then re-wet it.</source>
+        <translation type="unfinished">Lass es erst quellen, dann benetze es.</translation>
+    </message>
+    <message>
+        <source>Prove first that it still holds water.</source>
+        <translation type="unfinished">Prüfe erst, ob es noch Wasser hält.</translation>
+    </message>
+    <message>
+        <source>2 to 4 L for 53 gallons, 2 to 7 days; days empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oxygen taken up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What beer takes up through the wood and each time the barrel is opened.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All oxygen that comes in is taken as absorbed. None of these figures was measured in barrels of strong beer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time in the barrel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draws</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Volume of each draw</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drawn by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sample hole</source>
+        <translation type="unfinished">Probeloch</translation>
+    </message>
+    <message>
+        <source>valve</source>
+        <translation type="unfinished">Ventil</translation>
+    </message>
+    <message>
+        <source>bunghole</source>
+        <translation type="unfinished">Spundloch</translation>
+    </message>
+    <message>
+        <source>Openings of the bung besides</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Space above the beer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moved by pump or gas</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation type="unfinished">nichts</translation>
+    </message>
+    <message>
+        <source>once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>once from below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Top-ups</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Through the wood</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By draws</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By openings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By top-ups</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By moving it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All together</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In each litre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What a litre of water under air holds, to compare</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>through the wood of a used barrel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>memory; of a new one: Junqua, Zeng and Pons, OENO One 55(3) (2021)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>draws, openings, top-ups, transfers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>oxygen in air</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ideal gas, 20.946 % by volume</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>oxygen in water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Packing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many kegs and bottles a volume fills, and whether the label tells its strength.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For beer as it is: beer with fruit, and what the law calls spirits, have other rules.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Volume to pack, at 20 °C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lost in hoses, foam and breakage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First into</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>keg 20 L</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>keg 30 L</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>keg 50 L</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>keg 1/6 bbl</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>keg 1/4 bbl</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>keg 1/2 bbl</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bottle 330 mL</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bottle 12 fl oz</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bottle 375 mL</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bottle 500 mL</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bottle 22 fl oz</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bottle 750 mL</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bottle 1.5 L</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many of them at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The rest into</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many of them at most; else as many as it fills</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measured strength</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How sure it is, + and -</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strength on the label; else the measured one, rounded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whose rules the label follows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>US</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>EU</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the second</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Packed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>US beer barrels packed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pure alcohol packed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strength on the label</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tolerance, + and - (points of % vol)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The label</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Within the tolerance.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Perhaps outside the tolerance: the measurement cannot tell.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Outside the tolerance.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>US beer barrel of 31 gallons</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tolerance in the US</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tolerance in the EU</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>3 % lost in packing</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1203,10 +2894,6 @@
         <translation>Es läuft nichts mehr heraus</translation>
     </message>
     <message>
-        <source>Smell and look inside, with a lamp that makes no spark.</source>
-        <translation>Rieche und sieh hinein, mit einer Lampe, die keine Funken macht.</translation>
-    </message>
-    <message>
         <source>Rinse with hot water until it runs clear. Leave the char alone.</source>
         <translation>Spüle mit heißem Wasser, bis es klar abläuft. Lass die Kohleschicht in Ruhe.</translation>
     </message>
@@ -1223,10 +2910,6 @@
         <translation>Frist zum Wiederfüllen: {refill_by}. Holz, das austrocknet, leckt und schimmelt.</translation>
     </message>
     <message>
-        <source>To hold it wet, pour in {wet_spirit} of the same kind of spirit and bung it tight. Turn it once a week.</source>
-        <translation>Damit es nass bleibt: Gieße {wet_spirit} Spirituose derselben Art hinein und spunde es dicht zu. Dreh es einmal die Woche.</translation>
-    </message>
-    <message>
         <source>No sulphur stick in a barrel that held spirit.</source>
         <translation>Keine Schwefelschnitte in ein Fass, in dem Spirituose war.</translation>
     </message>
@@ -1239,16 +2922,8 @@
         <translation>Es liegt verkeilt, Spund oben</translation>
     </message>
     <message>
-        <source>Carbon dioxide collects low in a room and gives no warning. Air the room, lead the gas outside, wear a monitor, and be within call. Leave at 5,000 ppm if you stay all day, at 30,000 ppm at once.</source>
-        <translation>Kohlendioxid sammelt sich unten im Raum und warnt nicht. Lüfte den Raum, leite das Gas ins Freie, trag ein CO₂-Warngerät; jemand bleibt in Rufweite. Den ganzen Tag höchstens 5.000 ppm; bei 30.000 ppm geh sofort hinaus.</translation>
-    </message>
-    <message>
         <source>The bunghole stays open whenever gas is on. A closed barrel bursts at the heads.</source>
         <translation>Das Spundloch bleibt offen, solange Gas läuft. Ein geschlossenes Fass platzt an den Böden.</translation>
-    </message>
-    <message>
-        <source>No flame, sulphur stick or hot work at an open spirit barrel: its vapour can ignite.</source>
-        <translation>Keine Flamme, keine Schwefelschnitte, kein Schweißen oder Schleifen am offenen Spirituosenfass: Sein Dampf kann sich entzünden.</translation>
     </message>
     <message>
         <source>Never alcohol near a flame or hot metal. Let metal cool until you can hold it, and let the spray dry off.</source>
@@ -1259,24 +2934,8 @@
         <translation>Lockere jeden Spund und Nagel, als wäre Druck dahinter: eine Vierteldrehung, eine Pause, das Gesicht abgewandt.</translation>
     </message>
     <message>
-        <source>Push beer with no more than {push_warn}; never above {push_refuse}. No head is rated. A relief valve stands in the line.</source>
-        <translation>Drücke Bier mit höchstens {push_warn}; nie über {push_refuse}. Kein Fassboden ist auf Druck geprüft. In die Leitung gehört ein Sicherheitsventil.</translation>
-    </message>
-    <message>
         <source>Never steam or heat a closed barrel. Hot water scalds: gloves, boots, and the bung out.</source>
         <translation>Nie ein geschlossenes Fass dämpfen oder erhitzen. Heißes Wasser verbrüht: Handschuhe, Stiefel, Spund heraus.</translation>
-    </message>
-    <message>
-        <source>Drill with a sanitised, cool bit. Goggles on. No flame is needed for any of this.</source>
-        <translation>Bohre mit desinfiziertem, kühlem Bohrer. Schutzbrille auf. Für nichts davon braucht es eine Flamme.</translation>
-    </message>
-    <message>
-        <source>Tasting strong beer: spit, few barrels a day, not alone, and no driving.</source>
-        <translation>Starkes Bier verkosten: ausspucken, wenige Fässer am Tag, nicht allein, und danach nicht fahren.</translation>
-    </message>
-    <message>
-        <source>A full spirit barrel weighs about 250 kg, an empty one about 50 kg. Use a lift or enough hands, and wedge it before you let go.</source>
-        <translation>Ein volles Spirituosenfass wiegt etwa 250 kg, ein leeres etwa 50 kg. Nimm ein Hebezeug oder genug Hände und verkeile es, bevor du loslässt.</translation>
     </message>
     <message>
         <source>Spirit that is added can change the legal class and the tax of the beer. Measure and write down what goes in and what is drained, and ask your authority first.</source>
@@ -1319,10 +2978,6 @@
         <translation>Es ist mit Gas gespült, und seither lag der Spund auf</translation>
     </message>
     <message>
-        <source>Run the line from the tank into the bunghole, down to the bottom.</source>
-        <translation>Führe die Leitung vom Tank durch das Spundloch bis ganz nach unten.</translation>
-    </message>
-    <message>
         <source>Nothing may splash. The barrel&apos;s gas leaves by the bunghole.</source>
         <translation>Nichts darf spritzen. Das Gas im Fass entweicht durch das Spundloch.</translation>
     </message>
@@ -1335,14 +2990,6 @@
         <translation>Öffne langsam. Fülle bis {headspace} unter den Spund.</translation>
     </message>
     <message>
-        <source>Cold beer grows as it warms: the room is for that. {headspace_volume} of it.</source>
-        <translation>Kaltes Bier dehnt sich beim Erwärmen aus, dafür bleibt Platz: {headspace_volume}.</translation>
-    </message>
-    <message>
-        <source>Close the valve at the tank, then the gas.</source>
-        <translation>Schließe das Ventil am Tank, dann das Gas.</translation>
-    </message>
-    <message>
         <source>How much went in?</source>
         <translation>Wie viel kam hinein?</translation>
     </message>
@@ -1351,24 +2998,8 @@
         <translation>Verschließe es mit Gärröhrchen oder Ventilspund, bis es ruhig ist; danach mit einem Vollspund.</translation>
     </message>
     <message>
-        <source>The first readings. The outlook starts from them.</source>
-        <translation>Die ersten Messwerte. Von ihnen geht der Ausblick aus.</translation>
-    </message>
-    <message>
-        <source>Taste it, as it went in.</source>
-        <translation>Verkoste es, so wie es hineinkam.</translation>
-    </message>
-    <message>
-        <source>Fill a bottle with the same beer, close it, write the barrel&apos;s code on it, and keep it cold and dark.</source>
-        <translation>Fülle eine Flasche mit demselben Bier, verschließe sie, schreib den Code des Fasses darauf und stell sie kalt und dunkel.</translation>
-    </message>
-    <message>
         <source>The bottle is put away</source>
         <translation>Die Flasche ist weggestellt</translation>
-    </message>
-    <message>
-        <source>Look for leaks in an hour, then after a day, three days and a week. The due list calls you.</source>
-        <translation>Suche in einer Stunde nach Lecks, dann nach einem Tag, drei Tagen und einer Woche. Die Liste der fälligen Fässer ruft dich.</translation>
     </message>
     <message>
         <source>Gauge the level</source>
@@ -1383,24 +3014,8 @@
         <translation>Öffne keinen Spund nur zum Peilen: Jedes Öffnen bringt Sauerstoff hinein.</translation>
     </message>
     <message>
-        <source>Weigh the barrel with all it holds.</source>
-        <translation>Wiege das Fass mit allem, was darin ist.</translation>
-    </message>
-    <message>
-        <source>Ease the upper nail for a moment. Does it run?</source>
-        <translation>Lockere kurz den oberen Nagel. Läuft es?</translation>
-    </message>
-    <message>
-        <source>The bung is off anyway: dip with a clean stick, straight down to the wood.</source>
-        <translation>Der Spund ist ohnehin heraus: Peile mit einem sauberen Stab, gerade hinunter bis aufs Holz.</translation>
-    </message>
-    <message>
         <source>What did the meter show?</source>
         <translation>Was zeigte der Zähler?</translation>
-    </message>
-    <message>
-        <source>It should hold {expected_now}.</source>
-        <translation>Erwarteter Inhalt: {expected_now}.</translation>
     </message>
     <message>
         <source>Volume</source>
@@ -1419,10 +3034,6 @@
         <translation>Gewicht mit Inhalt</translation>
     </message>
     <message>
-        <source>Wet dip, from the bung</source>
-        <translation>Nass am Peilstab, durchs Spundloch</translation>
-    </message>
-    <message>
         <source>The nail, above the head&apos;s lowest point</source>
         <translation>Der Nagel, über dem tiefsten Punkt des Bodens</translation>
     </message>
@@ -1435,20 +3046,12 @@
         <translation>Dichte, wie abgelesen</translation>
     </message>
     <message>
-        <source>Sample, as it was read</source>
-        <translation>Temperatur der Probe beim Ablesen</translation>
-    </message>
-    <message>
         <source>The hydrometer is</source>
         <translation>Die Spindel ist</translation>
     </message>
     <message>
         <source>pH</source>
         <translation>pH</translation>
-    </message>
-    <message>
-        <source>The beer</source>
-        <translation>Temperatur des Biers</translation>
     </message>
     <message>
         <source>Strength of the beer</source>
@@ -1481,10 +3084,6 @@
     <message>
         <source>The room</source>
         <translation>Größe des Raums</translation>
-    </message>
-    <message>
-        <source>Changes of its air</source>
-        <translation>Luftwechsel</translation>
     </message>
     <message>
         <source>Weight of the empty barrel</source>
@@ -1551,14 +3150,6 @@
         <translation>Welches Bier?</translation>
     </message>
     <message>
-        <source>Held then</source>
-        <translation>Inhalt danach</translation>
-    </message>
-    <message>
-        <source>Empty for</source>
-        <translation>Dauer des Leerstands</translation>
-    </message>
-    <message>
         <source>It should hold</source>
         <translation>Erwarteter Inhalt</translation>
     </message>
@@ -1577,10 +3168,6 @@
     <message>
         <source>It holds</source>
         <translation>Gemessener Inhalt</translation>
-    </message>
-    <message>
-        <source>On a head at the pressure limit</source>
-        <translation>Kraft auf einen Boden beim Grenzdruck</translation>
     </message>
     <message>
         <source>Below the bung</source>
@@ -1633,10 +3220,6 @@
     <message>
         <source>No more than</source>
         <translation>Höchstens</translation>
-    </message>
-    <message>
-        <source>Refill by</source>
-        <translation>Frist zum Wiederfüllen</translation>
     </message>
     <message>
         <source>The air of the room</source>
@@ -1719,10 +3302,6 @@
         <translation>Nässende Fuge: Reifen nachtreiben. Wurmloch: Stift aus Zeder oder Eiche. Sickerstelle: Fasswachs. Nie einen Nagel in eine Daube, die unter Druck steht.</translation>
     </message>
     <message>
-        <source>Wipe it dry, and look again.</source>
-        <translation>Wisch es trocken und sieh noch einmal nach.</translation>
-    </message>
-    <message>
         <source>Has the airlock been quiet for two days? Then drive a solid bung.</source>
         <translation>War das Gärröhrchen zwei Tage ruhig? Dann schlag einen Vollspund ein.</translation>
     </message>
@@ -1759,10 +3338,6 @@
         <translation>Schließe das Gas an der Flasche.</translation>
     </message>
     <message>
-        <source>Close the gas at the cylinder. Take the lance out and lay the bung on.</source>
-        <translation>Schließe das Gas an der Flasche. Nimm die Lanze heraus und leg den Spund auf.</translation>
-    </message>
-    <message>
         <source>The cylinder is shut and the line is empty</source>
         <translation>Die Gasflasche ist zu, und die Leitung ist leer</translation>
     </message>
@@ -1773,10 +3348,6 @@
     <message>
         <source>Look at it all over: staves, heads, hoops, bung and chime.</source>
         <translation>Sieh es ringsum an: Dauben, Böden, Reifen, Spund und Kimme.</translation>
-    </message>
-    <message>
-        <source>Take the bung out and smell.</source>
-        <translation>Nimm den Spund heraus und rieche.</translation>
     </message>
     <message>
         <source>It smells of spirit and wood; not of mould, vinegar or rotten eggs</source>
@@ -1803,20 +3374,12 @@
         <translation>Das Holz nimmt Flüssigkeit auf: Wiege es nach dem ersten Bier noch einmal, nass.</translation>
     </message>
     <message>
-        <source>It has been empty for {days_empty}. {fitness}</source>
-        <translation>So lange steht es leer: {days_empty}. {fitness}</translation>
-    </message>
-    <message>
         <source>Draw from the sample hole</source>
         <translation>Probe aus dem Probeloch ziehen</translation>
     </message>
     <message>
         <source>Does it have a sample hole?</source>
         <translation>Hat es ein Probeloch?</translation>
-    </message>
-    <message>
-        <source>Lay out: a bit of 2.8 mm, a stainless nail of 3 mm, a clean glass, sanitiser.</source>
-        <translation>Leg bereit: Bohrer 2,8 mm, Edelstahlnagel 3 mm, sauberes Glas, Desinfektionsmittel.</translation>
     </message>
     <message>
         <source>Bit, nail and board are wet with sanitiser</source>
@@ -1851,14 +3414,6 @@
         <translation>Glas darunter. Lockere den Nagel und lass es laufen.</translation>
     </message>
     <message>
-        <source>If it runs slowly, ease the bung a little; gas, not air, should follow.</source>
-        <translation>Läuft es langsam, lockere den Spund ein wenig; Gas soll nachströmen, nicht Luft.</translation>
-    </message>
-    <message>
-        <source>Push the sanitised nail in, wipe the head, and look if it is dry.</source>
-        <translation>Drücke den desinfizierten Nagel hinein, wisch den Boden ab und sieh nach, ob er trocken bleibt.</translation>
-    </message>
-    <message>
         <source>The nail is in and dry</source>
         <translation>Der Nagel sitzt und ist trocken</translation>
     </message>
@@ -1887,20 +3442,12 @@
         <translation>Stell es auf einen Boden, Spund heraus. Gieße heißes Wasser auf den oberen Boden, bis zur Kimme.</translation>
     </message>
     <message>
-        <source>Turn it over and wet the other head the same way.</source>
-        <translation>Dreh es um und nässe den anderen Boden genauso.</translation>
-    </message>
-    <message>
         <source>Pour in {wet_spirit} of the same kind of spirit, and bung it.</source>
         <translation>Gieße {wet_spirit} Spirituose derselben Art hinein und spunde es zu.</translation>
     </message>
     <message>
         <source>Water would do, but it dilutes the beer and brings oxygen. If all of it stays, it adds {spirit_adds} to the beer.</source>
         <translation>Wasser ginge auch, verdünnt aber das Bier und bringt Sauerstoff. Bliebe alle Spirituose darin, brächte sie dem Bier: {spirit_adds}.</translation>
-    </message>
-    <message>
-        <source>Lay it down. Give it a quarter turn every six hours, so that each stave is wet.</source>
-        <translation>Leg es hin. Dreh es alle sechs Stunden um ein Viertel, damit jede Daube nass wird.</translation>
     </message>
     <message>
         <source>Leave it lying bung up, wedged.</source>
@@ -1911,16 +3458,8 @@
         <translation>Lass ab, was nicht ins Holz gegangen ist, und miss es.</translation>
     </message>
     <message>
-        <source>Is it tight now?</source>
-        <translation>Ist es jetzt dicht?</translation>
-    </message>
-    <message>
         <source>Draw by syringe at the bunghole</source>
         <translation>Probe mit der Spritze am Spundloch</translation>
-    </message>
-    <message>
-        <source>Sanitise bung, syringe and tube. Have the gas lance at hand.</source>
-        <translation>Desinfiziere Spund, Spritze und Schlauch. Halte die Gaslanze bereit.</translation>
     </message>
     <message>
         <source>Tube and syringe are wet with sanitiser</source>
@@ -1933,10 +3472,6 @@
     <message>
         <source>Close the gas, then the bung.</source>
         <translation>Schließe das Gas, dann das Spundloch.</translation>
-    </message>
-    <message>
-        <source>Bung it at once, and close the gas.</source>
-        <translation>Spunde es sofort zu und schließe das Gas.</translation>
     </message>
     <message>
         <source>The bung is in and the gas is shut</source>
@@ -1959,16 +3494,220 @@
         <translation>Das Bier dafür ist gesund, still und kalt</translation>
     </message>
     <message>
-        <source>Ease the bung. Fill slowly from below, with the tube under the surface.</source>
-        <translation>Lockere den Spund. Fülle langsam von unten, das Rohr unter der Oberfläche.</translation>
+        <source>Waft the air towards you; never put your face to the hole. Look inside with a lamp that makes no spark.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Close the valve at the tank, then the gas. Then the bung.</source>
-        <translation>Schließe das Ventil am Tank, dann das Gas. Dann das Spundloch.</translation>
+        <source>To hold it wet, pour in {hold_spirit} of the same kind of spirit and bung it tight. Turn it once a week.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Bung it, and wipe it dry.</source>
-        <translation>Spunde es zu und wisch es trocken.</translation>
+        <source>Carbon dioxide collects low in a room and gives no warning. Air the room, lead the gas outside, wear a monitor, and have somebody within call. 5,000 ppm is the limit for a whole working day; at 30,000 ppm leave at once.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No flame, sulphur stick or hot work at any barrel that holds or held spirit: its vapour can ignite.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Push beer through the line with no more than {push_warn}; never above {push_refuse}. The barrel stays open: no head is rated for pressure.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Relieve the pressure at the bung first. A battery drill, no mains over liquid; a sanitised, cool bit; goggles on. No flame is needed for any of this.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tasting strong beer: spit, only a few barrels a day, not alone, and no driving.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A full barrel of 200 L weighs about 250 kg, an empty one about 50 kg. Use a lift or enough hands, and wedge it before you let go.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sanitisers burn eyes and skin: gloves and goggles on, and follow the label.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Let beer run through the line into a bucket until it is full of beer. Then lower it to the bottom of the barrel.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cold beer grows as it warms: the gap is for that, {headspace_volume}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close the valve at the tank, then the gas that pushes it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The first readings, from what is left in the tank. The outlook starts from them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taste it from the tank, as it went in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fill a bottle from the tank, close it, write the barrel&apos;s code on it, and keep it cold and dark.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look for leaks once now; then in an hour, after a day, three days and a week. The due list calls you.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weigh the barrel with all it holds, without rack and wedges.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Glass below. Ease the sanitised upper nail for a moment. Does it run?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The nail is in again, and dry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The bung is off anyway: dip with a sanitised stick, straight down to the wood.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The bung is in again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is gauged.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wet length of the stick</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heel drained</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Temperature of the sample</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Temperature of the beer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Changes of its air in an hour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Holds afterwards</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How long it is empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Refill within</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spirit to hold it wet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wipe it dry, and look again in an hour.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Is the gas shut? Take the lance out and lay the bung on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the bung out. Waft the air towards you; never put your face to the hole.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How long has it been empty?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Empty for {days_empty}. {fitness}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lay out: a battery drill with a bit of 2.8 mm, a stainless nail of 3 mm, a hammer, pliers, a clean glass, sanitiser.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It runs slowly against the vacuum. Do not open the bung for it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tap the sanitised nail in, wipe the head, and look if it is dry.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tip the water off, turn it over, and wet the other head the same way.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>If it still weeps, fill it with cold water until it holds: two days at most.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A barrel that was wet a month ago needs none: skip it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Does it hold?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drain all water, and let the wood cool.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is cool, and nothing runs out any more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lay it down; stand it on either head by turns. A quarter turn twice a day, so that each stave is wet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sanitise the bung and bunghole outside, syringe and tube. Have the gas lance at hand.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close the gas, take the lance out, and bung it at once.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sanitise tube and bunghole, and let beer run through the tube until it is full of beer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tube is clean and full of beer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ease the bung. Fill slowly, with the tube under the surface.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close the valve at the tank, then the gas that pushes it, then the bung.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bung it at once, and wipe it dry.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2983,20 +4722,8 @@
         <translation>immer, wenn du vorbeikommst</translation>
     </message>
     <message>
-        <source>clear: below the 8-hour limit</source>
-        <translation>gut: unter dem 8-Stunden-Grenzwert</translation>
-    </message>
-    <message>
         <source>above the 8-hour limit of 5,000 ppm: air the room</source>
         <translation>über dem 8-Stunden-Grenzwert von 5.000 ppm: Raum lüften</translation>
-    </message>
-    <message>
-        <source>above 30,000 ppm: leave the room now</source>
-        <translation>über 30.000 ppm: Raum sofort verlassen</translation>
-    </message>
-    <message>
-        <source>above 40,000 ppm: danger to life</source>
-        <translation>über 40.000 ppm: Lebensgefahr</translation>
     </message>
     <message>
         <source>L</source>
@@ -3133,6 +4860,26 @@
     <message>
         <source>between fills</source>
         <translation>zwischen zwei Füllungen</translation>
+    </message>
+    <message>
+        <source>not as it should be</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stays below the 8-hour limit, by the model; a monitor decides</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>would pass 30,000 ppm: do not begin; lead the gas outside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>would pass 40,000 ppm, danger to life: do not begin; lead the gas outside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3279,6 +5026,18 @@
     <message>
         <source>Resting</source>
         <translation>Ruht</translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::CalculatingViewModel</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>a formula and its publication</comment>
+        <translation type="unfinished">%1: %2</translation>
+    </message>
+    <message>
+        <source>May be left out</source>
+        <translation type="unfinished">Kann offen bleiben</translation>
     </message>
 </context>
 <context>
@@ -3593,6 +5352,10 @@
     <message>
         <source>%1: time is up</source>
         <translation>%1: Die Zeit ist um</translation>
+    </message>
+    <message>
+        <source>%1: time is up. %2</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

@@ -17,6 +17,28 @@ Page {
     backShown: true
     onBackPressed: page.app.goBack()
     onChosenChanged: page.scroller.contentY = 0
+    banner: [ // it stays in sight while the inputs are stepped
+        Banner {
+            objectName: "missing"
+            width: parent.width
+            visible: page.viewModel.missing.length > 0
+            text: page.viewModel.missing
+        },
+        Banner {
+            objectName: "error"
+            width: parent.width
+            visible: page.viewModel.error.length > 0
+            kind: Banner.Refused
+            text: page.viewModel.error
+        },
+        Fact {
+            objectName: "mainAnswer"
+            width: parent.width
+            visible: page.viewModel.mainValue.length > 0
+            label: page.viewModel.mainLabel
+            value: page.viewModel.mainValue
+        }
+    ]
 
     Repeater {
         model: page.chosen ? [] : page.viewModel.titles
@@ -27,7 +49,6 @@ Page {
             required property string modelData
             objectName: "calculator" + calculator.index
             width: parent.width
-            arrangement: Pad.Leading
             text: calculator.modelData
             hint: page.viewModel.uses[calculator.index] ?? ""
             onFired: page.viewModel.choose(calculator.index)
@@ -46,23 +67,10 @@ Page {
         kind: Banner.Caution
         text: page.viewModel.caution
     }
-    Banner {
-        objectName: "missing"
-        width: parent.width
-        visible: page.viewModel.missing.length > 0
-        text: page.viewModel.missing
-    }
-    Banner {
-        objectName: "error"
-        width: parent.width
-        visible: page.viewModel.error.length > 0
-        kind: Banner.Refused
-        text: page.viewModel.error
-    }
-    StepFacts {
+    CalculateAnswers {
         objectName: "answers"
         width: parent.width
-        facts: page.viewModel.answers
+        answers: page.viewModel.answers
     }
     CalculateInputs {
         width: parent.width

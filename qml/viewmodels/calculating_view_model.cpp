@@ -92,6 +92,16 @@ QString CalculatingViewModel::caution() const
     return calculator_ == nullptr ? QString() : calculatorText(calculator_->caution);
 }
 
+QString CalculatingViewModel::mainLabel() const
+{
+    return answers_.rows().empty() ? QString() : answers_.rows().front().label;
+}
+
+QString CalculatingViewModel::mainValue() const
+{
+    return answers_.rows().empty() ? QString() : answers_.rows().front().value;
+}
+
 QStringList CalculatingViewModel::sources() const
 {
     QStringList all;

@@ -28,6 +28,9 @@ class CalculatingViewModel : public QObject {
     Q_PROPERTY(QString barrelName READ barrelName NOTIFY changed FINAL)
     Q_PROPERTY(spile::viewmodels::AskRows* inputs READ inputs CONSTANT FINAL)
     Q_PROPERTY(spile::viewmodels::FactRows* answers READ answers CONSTANT FINAL)
+    /// The first of them, to be kept in sight; empty if there is none.
+    Q_PROPERTY(QString mainLabel READ mainLabel NOTIFY changed FINAL)
+    Q_PROPERTY(QString mainValue READ mainValue NOTIFY changed FINAL)
     /// What is still to be filled in; empty if nothing is.
     Q_PROPERTY(QString missing READ missing NOTIFY changed FINAL)
     Q_PROPERTY(QString error READ error NOTIFY changed FINAL)
@@ -51,6 +54,8 @@ public:
     [[nodiscard]] QString barrelName() const { return barrelName_; }
     [[nodiscard]] AskRows* inputs() { return &inputs_; }
     [[nodiscard]] FactRows* answers() { return &answers_; }
+    [[nodiscard]] QString mainLabel() const;
+    [[nodiscard]] QString mainValue() const;
     [[nodiscard]] QString missing() const { return missing_; }
     [[nodiscard]] QString error() const { return error_; }
     [[nodiscard]] QStringList sources() const;

@@ -24,7 +24,7 @@ public:
     [[nodiscard]] int current() const { return current_; }
     void setCurrent(int page);
     /// Turn to the page of that file; to the list if there is none.
-    void turnTo(const QString& file);
+    Q_INVOKABLE void turnTo(const QString& file);
     [[nodiscard]] QString title() const;
     [[nodiscard]] QString text() const;
 

@@ -73,6 +73,7 @@ class FactRows : public Rows<FactLine> {
 
 public:
     enum Role { Label = Qt::UserRole, Value, Loud };
+    Q_ENUM(Role)
 
     using Rows<FactLine>::Rows;
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;

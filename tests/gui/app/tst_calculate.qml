@@ -18,7 +18,7 @@ AppStage {
             stage.test.beginWithBarrels(3, 1)
             stage.raise("")
             settle()
-            stage.app.openBarrel(stage.app.due.barrels.data(stage.app.due.barrels.index(0, 0), BarrelRows.BarrelId))
+            stage.app.openBarrel(stage.app.due.barrels.data(stage.app.due.barrels.index(0, 0), Qt.UserRole))
             settle()
             tap("calculate")
             tryCompare(stage.app.navigator, "page", Navigator.Calculate)
@@ -112,8 +112,11 @@ AppStage {
         }
         function test_a_choice_of_words() {
             choose("Priming with sugar")
+            if (input("volume", AskRows.Empty)) {
+                tap("more", need("number_volume"))
+            }
             const before = answer("Sugar")
-            verify(parseFloat(before) > 0, "the beer of this barrel: " + stage.calculating.missing)
+            verify(parseFloat(before) > 0, stage.calculating.missing)
             compare(input("sugar", AskRows.Choice), 0)
             tap("chip1", need("words_sugar"))
             compare(input("sugar", AskRows.Choice), 1)
