@@ -99,7 +99,12 @@ Result<Duration> emptyingTime(const BeerLine& line, Pressure gauge, Length first
     // span / (last - first), which is 1 / drive where both are the same.
     const double growth = driveLast / driveFirst - 1;
     const double perDrive = (growth == 0 ? 1 : span / growth) / driveFirst.si();
-    return seconds(volume.si() * mean * perDrive);
+    const double time = volume.si() * mean * perDrive;
+    if (!std::isfinite(time)) {  // hardly anything drives it
+        return fail(ErrorCode::OutOfRange, "gauge_bar", std::to_string(inBars(gauge)),
+                    "enough to move the beer");
+    }
+    return seconds(time);
 }
 
 Result<Duration> pumpingTime(Volume volume, VolumeFlow flow)

@@ -22,8 +22,8 @@ Result<VolumeSpread> evaporationOf(const LossCase& seen)
     SPILE_ASSIGN(low, at(seen.wood.permeance.low));
     SPILE_ASSIGN(median, at(seen.wood.permeance.median));
     SPILE_ASSIGN(high, at(seen.wood.permeance.high));
-    // In humid air more permeance means a greater gain.
-    return VolumeSpread{std::min(low, high), median, std::max(low, high)};
+    // In humid air more permeance means a greater gain, and near balance either end may be passed.
+    return VolumeSpread{std::min({low, median, high}), median, std::max({low, median, high})};
 }
 
 }  // namespace

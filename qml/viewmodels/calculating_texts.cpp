@@ -165,37 +165,58 @@ double beginningOf(const plan::CalculatorInput& input)
     return std::clamp(begin, input.least, input.most);
 }
 
+namespace {
+
+// How a number is written with its significant digits: what it is rounded to, and its decimals.
+struct Precision {
+    double roundTo = 0;  // 0: as its decimals say
+    int decimals = 0;
+};
+
+Precision precisionOf(double largest, int digits)
+{
+    constexpr int decimalsMost = 9;
+    if (largest == 0) {
+        return {};
+    }
+    const int places = digits - 1 - static_cast<int>(std::floor(std::log10(largest)));
+    return places < 0 ? Precision{std::pow(10.0, -places), 0}
+                      : Precision{0, std::min(places, decimalsMost)};
+}
+
+QString written(double number, const Precision& precision, const QLocale& locale)
+{
+    const double rounded =
+        precision.roundTo > 0 ? std::round(number / precision.roundTo) * precision.roundTo : number;
+    return locale.toString(rounded, 'f', precision.decimals);
+}
+
+}  // namespace
+
 QString answerText(const plan::Answer& answer, const Formats& formats)
 {
     if (!answer.text.empty()) {
         return calculatorText(answer.text);
     }
-    const UnitSpec spec = specOf(
-        answer.measurand, formats.units == Formats::Units::Us ? answer.usUnit : answer.metricUnit);
+    const bool us = formats.units == Formats::Units::Us;
+    const UnitSpec spec = specOf(answer.measurand, us ? answer.usUnit : answer.metricUnit);
     const auto inUnit = [&](double si) { return (si - spec.offset) / spec.factor; };
     const double value = inUnit(answer.value);
-    const double largest =
-        std::max({std::abs(value), std::abs(inUnit(answer.low.value_or(answer.value))),
-                  std::abs(inUnit(answer.high.value_or(answer.value)))});
-    constexpr int decimalsMost = 9;
-    const int exponent = largest > 0 ? static_cast<int>(std::floor(std::log10(largest))) : 0;
-    const int places = answer.digits - 1 - exponent;  // of them; below 0: round to tens
+    const double low = inUnit(answer.low.value_or(answer.value));
+    const double high = inUnit(answer.high.value_or(answer.value));
     const bool isWhole = answer.measurand == Measurand::Count && value == std::round(value);
-    const int decimals = largest == 0 || isWhole ? 0 : std::clamp(places, 0, decimalsMost);
-    const auto said = [&](double number) {
-        const double ten = places < 0 && !isWhole ? std::pow(10.0, -places) : 1.0;
-        return formats.locale.toString(std::round(number / ten) == 0 && ten > 1
-                                           ? 0.0
-                                           : (ten > 1 ? std::round(number / ten) * ten : number),
-                                       'f', decimals);
-    };
+    const Precision precision =
+        isWhole ? Precision{}
+                : precisionOf(std::max({std::abs(value), std::abs(low), std::abs(high)}),
+                              answer.digits);
+    const auto said = [&](double number) { return written(number, precision, formats.locale); };
     const QString unit = unitText(spec.symbol);
     const QString number =
         unit.isEmpty() ? said(value)
                        : Calculating::tr("%1 %2", "a number and its unit").arg(said(value), unit);
     return answer.low && answer.high
                ? Calculating::tr("%1 (%2 to %3)", "a number with its unit, and its range")
-                     .arg(number, said(inUnit(*answer.low)), said(inUnit(*answer.high)))
+                     .arg(number, said(low), said(high))
                : number;
 }
 
@@ -252,9 +273,9 @@ struct Culprit {
 // The input that a formula refused: the one of its measurand with that value, best by its name too.
 Culprit culpritOf(const plan::Calculator& calculator, const plan::Given& given, const Error& error)
 {
-    const auto suffix = std::find_if(suffixes.begin(), suffixes.end(), [&](const Suffix& one) {
-        return error.subject.ends_with(one.text);
-    });
+    const auto* const suffix =
+        std::find_if(suffixes.begin(), suffixes.end(),
+                     [&](const Suffix& one) { return error.subject.ends_with(one.text); });
     bool isNumber = false;
     const double said = qString(error.value).toDouble(&isNumber);
     if (suffix == suffixes.end() || !isNumber) {

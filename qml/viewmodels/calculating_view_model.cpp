@@ -54,7 +54,7 @@ void CalculatingViewModel::readBarrel(const SubjectId& barrel)
         });
 }
 
-QStringList CalculatingViewModel::titles() const
+QStringList CalculatingViewModel::titles()
 {
     QStringList all;
     for (const plan::Calculator& one : plan::calculators()) {
@@ -63,7 +63,7 @@ QStringList CalculatingViewModel::titles() const
     return all;
 }
 
-QStringList CalculatingViewModel::uses() const
+QStringList CalculatingViewModel::uses()
 {
     QStringList all;
     for (const plan::Calculator& one : plan::calculators()) {

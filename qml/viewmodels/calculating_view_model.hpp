@@ -45,8 +45,8 @@ public:
     /// Begin with the list and nothing filled in by hand; a barrel of no id: without one.
     void begin(const cellar::BarrelRow& barrel);
 
-    [[nodiscard]] QStringList titles() const;
-    [[nodiscard]] QStringList uses() const;
+    [[nodiscard]] static QStringList titles();
+    [[nodiscard]] static QStringList uses();
     [[nodiscard]] int current() const;
     [[nodiscard]] QString title() const;
     [[nodiscard]] QString use() const;

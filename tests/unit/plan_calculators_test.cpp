@@ -1,10 +1,10 @@
-// The registry of calculators: sane as data, sound in what it refuses, and wired to the right
-// formulas. The formulas themselves have their published values in tests/reference.
+// The registry of calculators: sane as data, and sound in what it refuses.
 #include "core/plan/calculators/calculator.hpp"
 #include "core/plan/calculators/dip_table.hpp"
 #include "core/plan/packaging.hpp"
 #include "core/units/units.hpp"
 #include "tests/support/calculator_samples.hpp"
+#include "tests/support/typed_calculators.hpp"
 
 #include <algorithm>
 #include <gmock/gmock.h>
@@ -13,72 +13,9 @@
 
 namespace spile::plan {
 
-using testing::HasSubstr;
+using namespace support;
 
 namespace {
-
-using Typed = std::vector<std::pair<std::string, std::string>>;
-
-const Calculator& calculator(std::string_view name)
-{
-    const Calculator* found = findCalculator(name);
-    EXPECT_NE(found, nullptr) << name;
-    return found == nullptr ? calculators().front() : *found;
-}
-
-Given typed(const Calculator& of, const Typed& inputs)
-{
-    Given given;
-    for (const auto& [name, text] : inputs) {
-        const CalculatorInput* input = findInput(of, name);
-        if (input == nullptr) {
-            ADD_FAILURE() << of.name << " has no input " << name;
-            continue;
-        }
-        const auto taken = giveTyped(given, *input, text);
-        EXPECT_TRUE(taken) << name << '=' << text;
-    }
-    return given;
-}
-
-Result<std::vector<Answer>> answered(std::string_view name, const Typed& inputs)
-{
-    const Calculator& of = calculator(name);
-    return calculate(of, typed(of, inputs));
-}
-
-const Answer* find(const std::vector<Answer>& answers, std::string_view name)
-{
-    const auto found = std::find_if(answers.begin(), answers.end(),
-                                    [&](const Answer& answer) { return answer.name == name; });
-    return found == answers.end() ? nullptr : &*found;
-}
-
-// One answer of a calculator, in SI; a failed test if it does not come.
-Answer answer(std::string_view of, const Typed& inputs, std::string_view name)
-{
-    const auto answers = answered(of, inputs);
-    if (!answers) {
-        ADD_FAILURE() << of << ": " << answers.error().subject << ' ' << answers.error().value
-                      << ' ' << answers.error().limit;
-        return {};
-    }
-    const Answer* found = find(*answers, name);
-    EXPECT_NE(found, nullptr) << of << " does not answer " << name;
-    return found == nullptr ? Answer{} : *found;
-}
-
-double value(std::string_view of, const Typed& inputs, std::string_view name)
-{
-    return answer(of, inputs, name).value;
-}
-
-Error refusal(std::string_view name, const Typed& inputs)
-{
-    const auto answers = answered(name, inputs);
-    EXPECT_FALSE(answers) << name;
-    return answers ? Error{} : answers.error();
-}
 
 bool isUnitOf(std::string_view symbol, Measurand measurand)
 {
@@ -193,7 +130,7 @@ TEST(Calculators, AnswerWithTheirUsualInputsWhereAllHaveOne)
 TEST(Calculators, AnswerPlausibleInputsInTheWordsTheyDeclare)
 {
     std::set<std::string> sampled;
-    for (const support::CalculatorSample& sample : support::calculatorSamples()) {
+    for (const CalculatorSample& sample : calculatorSamples()) {
         SCOPED_TRACE(sample.calculator);
         const Calculator& one = calculator(sample.calculator);
         sampled.insert(sample.calculator);
@@ -263,7 +200,7 @@ TEST(Calculators, ReadGravityAsEither)
 {
     const CalculatorInput& reading = *findInput(calculator("gravity"), "reading");
     EXPECT_EQ(parseInput(reading, "1.084"), 1.084);
-    EXPECT_NEAR(*parseInput(reading, "20P"), 1.0830, 0.0001);  // 20 °P: seen in the ASBC tables
+    EXPECT_NEAR(*parseInput(reading, "20P"), 1.0830, 0.0001);  // ASBC; memory
     EXPECT_EQ(parseInput(reading, "20Q").error().code, ErrorCode::Malformed);
     EXPECT_EQ(parseInput(reading, "99P").error().code, ErrorCode::OutOfRange);
     EXPECT_EQ(parseInput(reading, "strong").error().limit, "a gravity such as 1.084 or 20P");
@@ -308,126 +245,6 @@ TEST(DipTable, HasItsRowsFromEmptyToFull)
     EXPECT_EQ(dipRowsOf(typed(calculator("dip-table"), {{"step", "0.1mm"}})).error().subject,
               "step");
     EXPECT_EQ(value("dip-table", {{"step", "1mm"}}, "rows"), 601);
-}
-
-// Each against a figure that was found outside this project, or by hand.
-TEST(CalculatorAnswers, AreThoseOfTheirFormulas)
-{
-    // Proof and percent at 20 °C: seen in the tables of 27 CFR 30.
-    EXPECT_NEAR(value("strength", {{"proof", "100proof"}}, "abv"), 0.5006, 5e-5);
-    EXPECT_NEAR(value("strength", {{"proof", "100proof"}, {"volume", "1L"}}, "pure-alcohol"),
-                0.5006e-3, 5e-8);
-    EXPECT_NEAR(value("gravity", {{"reading", "1.0830"}}, "plato"), 20.0, 0.02);  // seen, ASBC
-    // The duty's table by hand: 0.080 times 135, the factor of its row; seen.
-    EXPECT_NEAR(value("alcohol", {{"original", "1.100"}, {"final", "1.020"}}, "duty-abv"), 0.1072,
-                0.0009);
-    // Half the dip of a level barrel is half its volume.
-    EXPECT_NEAR(value("gauge", {{"size", "225L"}, {"dip", "318.5mm"}}, "share"), 0.5, 1e-3);
-    EXPECT_NEAR(value("gauge", {{"gross", "150kg"}, {"tare", "50kg"}, {"gravity", "1"}}, "volume"),
-                0.1002865, 2e-5);  // 100 kg of water in air at 20 °C, by hand
-    // Computed outside this project: worked example of a purge.
-    const Typed purge{{"volume", "200L"},    {"pressure", "5psi"},   {"hose-bore", "6mm"},
-                      {"hose-length", "0m"}, {"temperature", "20C"}, {"time", "10min"}};
-    EXPECT_NEAR(value("purge", purge, "gas"), 3.53, 0.01);
-    EXPECT_NEAR(value("purge", purge, "oxygen"), 0.00137e-2, 0.0001e-2);
-    EXPECT_NEAR(value("purge-cycles", {{"pressure", "5psi"}, {"cycles", "10"}}, "oxygen"), 0.0112,
-                5e-5);
-    // 1 kg in 50 m3: computed likewise.
-    EXPECT_NEAR(value("room-air", {{"mass", "1kg"}, {"room", "50m3"}, {"temperature", "20C"}},
-                      "without-air"),
-                10'900e-6, 50e-6);
-    EXPECT_NEAR(value("push", {{"pressure", "5psi"}, {"head", "520mm"}}, "head-force"), 7320, 5);
-    EXPECT_NEAR(value("residual", {{"temperature", "20C"}}, "volumes"), 0.86, 0.005);  // memory
-    // (2.4 - 0.8) 1.977 20 / 0.5143, by hand.
-    EXPECT_NEAR(value("prime", {{"volume", "20L"}, {"now", "0.8vol"}}, "sugar"), 0.1230, 1e-4);
-    // 53 gallons for a year: 4, 8 and 16 mg in each of 200.6 L; memory.
-    EXPECT_NEAR(value("oxygen", {{"time", "1y"}}, "wood"), 8e-3 * 0.2006, 2e-5);
-    EXPECT_EQ(value("package", {{"volume", "100L"}, {"loss", "0%"}, {"second", "keg-30-L"}},
-                    "second-count"),
-              3);
-    EXPECT_NEAR(value("package", {{"volume", "31gal"}, {"loss", "0%"}}, "beer-barrels"),
-                factor::usBeerBarrel, 4e-4);
-}
-
-TEST(CalculatorAnswers, KeepTheMassOfWhatIsMixed)
-{
-    const Typed both{{"first-volume", "100L"},
-                     {"first-abv", "10%"},
-                     {"second-volume", "50L"},
-                     {"second-abv", "60%"}};
-    EXPECT_NEAR(value("mix", both, "pure-alcohol"), 0.040, 1e-6);
-    EXPECT_GT(value("mix", both, "contraction"), 0);
-    const double spirit = value(
-        "spirit-to-reach",
-        {{"volume", "100L"}, {"abv", "10%"}, {"spirit-abv", "60%"}, {"target", "20%"}}, "spirit");
-    Given again = typed(calculator("mix"), both);
-    again.set("second-volume", spirit);
-    const auto mixed = calculate(calculator("mix"), again);
-    ASSERT_TRUE(mixed);
-    EXPECT_NEAR(find(*mixed, "abv")->value, 0.20, 1e-9);
-}
-
-TEST(CalculatorAnswers, SayWhereALimitIsPassed)
-{
-    EXPECT_FALSE(answer("push", {{"pressure", "1.9psi"}}, "pressure").caution);
-    EXPECT_TRUE(answer("push", {{"pressure", "3psi"}}, "pressure").caution);
-    const auto refused = answered("push", {{"pressure", "6psi"}});
-    ASSERT_TRUE(refused);
-    EXPECT_EQ(find(*refused, "time"), nullptr);
-    EXPECT_TRUE(answer("flat", {{"now", "1.5vol"}}, "flat").caution);
-    EXPECT_FALSE(answer("flat", {{"now", "0.5vol"}}, "flat").caution);
-    EXPECT_TRUE(answer("room-air", {{"mass", "3.5kg"}, {"room", "30m3"}}, "room-air").caution);
-    EXPECT_TRUE(answer("purge", {{"cylinder", "0.1kg"}}, "cylinder").caution);
-    EXPECT_TRUE(answer("gauge", {{"gross", "300kg"}, {"tare", "50kg"}}, "check").caution);
-    EXPECT_TRUE(
-        answer("prime", {{"volume", "1L"}, {"target", "3.5vol"}}, "bottle-pressure").caution);
-    EXPECT_TRUE(
-        answer("package", {{"volume", "1L"}, {"abv", "12%"}, {"label", "11%"}}, "verdict").caution);
-}
-
-// Common practice, no source: ten minutes at 5 psi through a quarter inch is far more than enough
-// for a 53 gallon barrel.
-TEST(TradePractice, TenMinutesAtFivePsiPurgeABarrel)
-{
-    EXPECT_LT(value("purge",
-                    {{"volume", "53gal"},
-                     {"pressure", "5psi"},
-                     {"hose-bore", "6.35mm"},
-                     {"hose-length", "0m"},
-                     {"time", "10min"}},
-                    "oxygen"),
-              0.1e-3);
-}
-
-// Common practice, no source: 53 gallons of which 45 are found after six months lost more than
-// evaporation and soaking in.
-TEST(TradePractice, EightGallonsInSixMonthsAreMoreThanTheWoodTakes)
-{
-    const Typed loss{{"full", "53gal"},
-                     {"found", "45gal"},
-                     {"time", "182d"},
-                     {"temperature", "18C"},
-                     {"humidity", "65%"}};
-    const Answer verdict = answer("explain", loss, "verdict");
-    EXPECT_THAT(verdict.text, HasSubstr("More than evaporation, soaking in"));
-    EXPECT_TRUE(verdict.caution);
-    const double beyond = value("explain", loss, "unexplained");
-    EXPECT_GT(beyond, 2 * value("explain", loss, "reading-error"));
-    // Dry for months before, the wood explains more of it, but not all.
-    Typed dry = loss;
-    dry.emplace_back("empty", "120d");
-    EXPECT_LT(value("explain", dry, "unexplained"), beyond);
-    EXPECT_TRUE(answer("explain", dry, "verdict").caution);
-    // A usual loss is no cause for alarm.
-    EXPECT_FALSE(answer("explain", {{"full", "53gal"}, {"found", "51gal"}}, "verdict").caution);
-}
-
-// Common practice, no source: 2 to 5 % a year from 53 gallons.
-TEST(TradePractice, ABarrelLosesAFewPercentAYear)
-{
-    const double yearly = value("loss", {{"time", "365d"}}, "yearly");
-    EXPECT_GT(yearly, 0.02);
-    EXPECT_LT(yearly, 0.05);
 }
 
 }  // namespace spile::plan
