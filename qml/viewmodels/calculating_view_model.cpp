@@ -205,8 +205,8 @@ void CalculatingViewModel::forget(const QString& name)
     calculate();
 }
 
-// Beside the UI thread, since some take tens of milliseconds; of what is asked meanwhile only the
-// last is answered.
+// Beside the UI thread, since years of losses take milliseconds; of what is asked meanwhile only
+// the last is answered.
 void CalculatingViewModel::calculate()
 {
     if (std::exchange(running_, true)) {
