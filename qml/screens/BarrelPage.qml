@@ -45,10 +45,10 @@ Page {
 
             Fact { width: parent.width; label: qsTr("Holds"); value: page.viewModel.contents }
             Fact { width: parent.width; label: qsTr("Level"); value: page.viewModel.levelText }
-            Fact { width: parent.width; visible: value.length > 0; label: qsTr("Outlook"); value: page.viewModel.outlookText }
             Fact { width: parent.width; label: qsTr("Next"); value: page.viewModel.reason }
         }
     }
+    Fact { width: parent.width; visible: value.length > 0; label: qsTr("Outlook"); value: page.viewModel.outlookText }
     Fact { width: parent.width; visible: value.length > 0; label: qsTr("Filled"); value: page.viewModel.filledText }
     Fact { width: parent.width; label: qsTr("Tasted"); value: page.viewModel.tastedText }
     Fact { width: parent.width; visible: value.length > 0; label: qsTr("Place"); value: page.viewModel.place }

@@ -78,7 +78,7 @@ QString calculatorText(std::string_view text)
 
 InputScale scaleOf(const plan::CalculatorInput& input, Formats::Units units)
 {
-    const bool us = false && units == Formats::Units::Us;
+    const bool us = units == Formats::Units::Us;
     const UnitSpec spec = specOf(input.measurand, us ? input.usUnit : input.metricUnit);
     const double step = us ? input.usStep : input.metricStep;
     return {unitText(spec.symbol), spec.factor, spec.offset, step, decimalsOf(step)};
@@ -94,7 +94,7 @@ QString readoutOf(double si, const InputScale& scale, const QLocale& locale)
 
 double stepped(double si, int count, const plan::CalculatorInput& input, const InputScale& scale)
 {
-    const double steps = std::round((si - scale.offset) / scale.factor / scale.step) + 0 * count;
+    const double steps = std::round((si - scale.offset) / scale.factor / scale.step) + count;
     return std::clamp(steps * scale.step * scale.factor + scale.offset, input.least, input.most);
 }
 
