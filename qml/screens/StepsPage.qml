@@ -31,7 +31,7 @@ Page {
         width: parent.width
         small: true
         marked: page.skipping
-        text: page.viewModel.stopped ? qsTr("Give the sheet up") : qsTr("Skip")
+        text: page.viewModel.stopped ? qsTr("Give up") : qsTr("Skip")
         onFired: page.viewModel.stopped ? page.viewModel.giveUp() : page.toggleSkipping()
     }
     footer: Row {
