@@ -161,14 +161,14 @@
     <name>CalculateAnswers</name>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished">%1: %2</translation>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
     <name>CalculateInputs</name>
     <message>
         <source>Leave it out</source>
-        <translation type="unfinished"></translation>
+        <translation>Weglassen</translation>
     </message>
 </context>
 <context>
@@ -182,1677 +182,1677 @@
     <name>CalculateSources</name>
     <message>
         <source>Where it comes from</source>
-        <translation type="unfinished"></translation>
+        <translation>Woher es kommt</translation>
     </message>
     <message>
         <source>Read more in the handbook</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr dazu im Handbuch</translation>
     </message>
 </context>
 <context>
     <name>Calculating</name>
     <message>
         <source>days</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage</translation>
     </message>
     <message>
         <source>an hour</source>
-        <translation type="unfinished"></translation>
+        <translation>pro Stunde</translation>
     </message>
     <message>
         <source>vol</source>
         <comment>volumes of carbon dioxide per volume of beer</comment>
-        <translation type="unfinished"></translation>
+        <translation>vol</translation>
     </message>
     <message>
         <source>%1 %2</source>
         <comment>a number and its unit</comment>
-        <translation type="unfinished">%1 %2</translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>%1 (%2 to %3)</source>
         <comment>a number with its unit, and its range</comment>
-        <translation type="unfinished">%1 (%2 bis %3)</translation>
+        <translation>%1 (%2 bis %3)</translation>
     </message>
     <message>
         <source>%1 to %2</source>
         <comment>a range</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2</translation>
     </message>
     <message>
         <source>%1 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 oder mehr</translation>
     </message>
     <message>
         <source>%1 or less</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 oder weniger</translation>
     </message>
     <message>
         <source>It cannot be worked out with these numbers. Change one of them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit diesen Zahlen lässt es sich nicht berechnen. Ändere eine davon.</translation>
     </message>
     <message>
         <source>%1: %2 does not go with the rest. Change it.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 passt nicht zum Rest. Ändere die Angabe.</translation>
     </message>
     <message>
         <source>%1: %2 does not go with the rest. It can be %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 passt nicht zum Rest. Möglich: %3.</translation>
     </message>
     <message>
         <source>Give one of these: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gib eines davon an: %1.</translation>
     </message>
     <message>
         <source>Give only one of these: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gib nur eines davon an: %1.</translation>
     </message>
     <message>
         <source>Still to be given: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fehlt noch: %1.</translation>
     </message>
     <message>
         <source>Length, bilge and heads: give all three or none of them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge, Bauch und Böden: Gib alle drei an oder keines.</translation>
     </message>
     <message>
         <source>%1 does not go with the rest. Change it or leave it out.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 passt nicht zum Rest. Ändere die Angabe oder lass sie weg.</translation>
     </message>
 </context>
 <context>
     <name>Calculators</name>
     <message>
         <source>Strength of a spirit</source>
-        <translation type="unfinished"></translation>
+        <translation>Stärke einer Spirituose</translation>
     </message>
     <message>
         <source>Any measure of strength into all the others, and the pure alcohol of a volume.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jedes Maß der Stärke in alle anderen, und der reine Alkohol einer Menge.</translation>
     </message>
     <message>
         <source>For water and alcohol only: extract in beer or liqueur makes a density or an alcoholometer say too little.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur für Wasser und Alkohol: Extrakt in Bier oder Likör lässt Dichte und Alkoholometer zu wenig anzeigen.</translation>
     </message>
     <message>
         <source>Alcohol by volume at 20 °C</source>
-        <translation type="unfinished"></translation>
+        <translation>Alkoholgehalt nach Volumen bei 20 °C</translation>
     </message>
     <message>
         <source>Alcohol by mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Alkoholgehalt nach Masse</translation>
     </message>
     <message>
         <source>US proof</source>
-        <translation type="unfinished"></translation>
+        <translation>US-Proof</translation>
     </message>
     <message>
         <source>Density of the spirit</source>
-        <translation type="unfinished"></translation>
+        <translation>Dichte der Spirituose</translation>
     </message>
     <message>
         <source>Reading of an alcoholometer made for 20 °C</source>
-        <translation type="unfinished"></translation>
+        <translation>Ablesung am Alkoholometer für 20 °C</translation>
     </message>
     <message>
         <source>Temperature at which it was measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatur beim Messen</translation>
     </message>
     <message>
         <source>Volume at 20 °C</source>
-        <translation type="unfinished"></translation>
+        <translation>Menge bei 20 °C</translation>
     </message>
     <message>
         <source>Density at 20 °C</source>
-        <translation type="unfinished"></translation>
+        <translation>Dichte bei 20 °C</translation>
     </message>
     <message>
         <source>Volume of a pound weighed in air, at 60 °F</source>
-        <translation type="unfinished"></translation>
+        <translation>Volumen eines an der Luft gewogenen Pfunds bei 60 °F</translation>
     </message>
     <message>
         <source>Pure alcohol at 20 °C</source>
-        <translation type="unfinished"></translation>
+        <translation>Reiner Alkohol bei 20 °C</translation>
     </message>
     <message>
         <source>US gallons of 100 proof at 60 °F</source>
-        <translation type="unfinished"></translation>
+        <translation>US-Gallonen von 100 Proof bei 60 °F</translation>
     </message>
     <message>
         <source>density of water and ethanol</source>
-        <translation type="unfinished"></translation>
+        <translation>Dichte von Wasser und Ethanol</translation>
     </message>
     <message>
         <source>proof and proof gallon</source>
-        <translation type="unfinished"></translation>
+        <translation>Proof und Proof Gallon</translation>
     </message>
     <message>
         <source>volume by weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Volumen nach Gewicht</translation>
     </message>
     <message>
         <source>widening of the alcoholometer&apos;s glass</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausdehnung des Glases am Alkoholometer</translation>
     </message>
     <message>
         <source>Gravity and degrees Plato</source>
-        <translation type="unfinished"></translation>
+        <translation>Dichte und Grad Plato</translation>
     </message>
     <message>
         <source>A hydrometer&apos;s reading, corrected for temperature, and its degrees Plato.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Ablesung der Spindel, nach der Temperatur berichtigt, und ihre Grad Plato.</translation>
     </message>
     <message>
         <source>Reading of the hydrometer</source>
-        <translation type="unfinished"></translation>
+        <translation>Ablesung der Spindel</translation>
     </message>
     <message>
         <source>Temperature of the sample</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatur der Probe</translation>
     </message>
     <message>
         <source>Temperature the hydrometer is made for</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatur, für die die Spindel gemacht ist</translation>
     </message>
     <message>
         <source>Specific gravity 20/20 °C</source>
-        <translation type="unfinished"></translation>
+        <translation>Relative Dichte 20/20 °C</translation>
     </message>
     <message>
         <source>Degrees Plato</source>
-        <translation type="unfinished"></translation>
+        <translation>Grad Plato</translation>
     </message>
     <message>
         <source>The sample is far from 20 °C: read it again nearer to it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Probe ist weit von 20 °C: Lies näher daran noch einmal ab.</translation>
     </message>
     <message>
         <source>Near enough to 20 °C.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nah genug an 20 °C.</translation>
     </message>
     <message>
         <source>degrees Plato below 1.101</source>
-        <translation type="unfinished"></translation>
+        <translation>Grad Plato unter 1,101</translation>
     </message>
     <message>
         <source>degrees Plato above 1.110</source>
-        <translation type="unfinished"></translation>
+        <translation>Grad Plato über 1,110</translation>
     </message>
     <message>
         <source>density of water</source>
-        <translation type="unfinished"></translation>
+        <translation>Dichte von Wasser</translation>
     </message>
     <message>
         <source>widening of the glass</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausdehnung des Glases</translation>
     </message>
     <message>
         <source>Alcohol by gravity</source>
-        <translation type="unfinished"></translation>
+        <translation>Alkohol aus der Dichte</translation>
     </message>
     <message>
         <source>Strength, extract and attenuation of a beer from the gravities before and after fermentation, or from its gravity and a measured strength.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alkoholgehalt, Extrakt und Vergärungsgrad eines Biers aus den Dichten vor und nach der Gärung, oder aus Dichte und gemessenem Alkoholgehalt.</translation>
     </message>
     <message>
         <source>By gravities only for a beer as fermented: not once spirit from the wood came into it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus den Dichten nur für Bier, wie es vergoren ist: nicht mehr, wenn Spirituose aus dem Holz hineinkam.</translation>
     </message>
     <message>
         <source>Gravity now</source>
-        <translation type="unfinished"></translation>
+        <translation>Dichte jetzt</translation>
     </message>
     <message>
         <source>Gravity before fermentation</source>
-        <translation type="unfinished"></translation>
+        <translation>Dichte vor der Gärung</translation>
     </message>
     <message>
         <source>Alcohol by volume, if it was measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Alkoholgehalt nach Volumen, falls gemessen</translation>
     </message>
     <message>
         <source>Original extract</source>
-        <translation type="unfinished"></translation>
+        <translation>Stammwürze</translation>
     </message>
     <message>
         <source>Real extract</source>
-        <translation type="unfinished"></translation>
+        <translation>Wirklicher Extrakt</translation>
     </message>
     <message>
         <source>Apparent extract</source>
-        <translation type="unfinished"></translation>
+        <translation>Scheinbarer Extrakt</translation>
     </message>
     <message>
         <source>Real attenuation</source>
-        <translation type="unfinished"></translation>
+        <translation>Wirklicher Vergärungsgrad</translation>
     </message>
     <message>
         <source>Apparent attenuation</source>
-        <translation type="unfinished"></translation>
+        <translation>Scheinbarer Vergärungsgrad</translation>
     </message>
     <message>
         <source>By the duty&apos;s table, as a check</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach der Steuertabelle, zur Kontrolle</translation>
     </message>
     <message>
         <source>alcohol and original extract</source>
-        <translation type="unfinished"></translation>
+        <translation>Alkohol und Stammwürze</translation>
     </message>
     <message>
         <source>gravity of alcohol and extract together</source>
-        <translation type="unfinished"></translation>
+        <translation>Dichte von Alkohol und Extrakt zusammen</translation>
     </message>
     <message>
         <source>check</source>
-        <translation type="unfinished"></translation>
+        <translation>Kontrolle</translation>
     </message>
     <message>
         <source>Mixing two portions</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Mengen mischen</translation>
     </message>
     <message>
         <source>Volume, strength and gravity of two beers, two spirits or one of each together.</source>
-        <translation type="unfinished"></translation>
+        <translation>Menge, Alkoholgehalt und Dichte von zwei Bieren, zwei Spirituosen oder einem von beiden zusammen.</translation>
     </message>
     <message>
         <source>Volume of the first, at 20 °C</source>
-        <translation type="unfinished"></translation>
+        <translation>Menge der ersten, bei 20 °C</translation>
     </message>
     <message>
         <source>Strength of the first</source>
-        <translation type="unfinished"></translation>
+        <translation>Alkoholgehalt der ersten</translation>
     </message>
     <message>
         <source>Gravity of the first; none for a spirit</source>
-        <translation type="unfinished"></translation>
+        <translation>Dichte der ersten; keine bei Spirituose</translation>
     </message>
     <message>
         <source>Volume of the second, at 20 °C</source>
-        <translation type="unfinished"></translation>
+        <translation>Menge der zweiten, bei 20 °C</translation>
     </message>
     <message>
         <source>Strength of the second</source>
-        <translation type="unfinished"></translation>
+        <translation>Alkoholgehalt der zweiten</translation>
     </message>
     <message>
         <source>Gravity of the second; none for a spirit</source>
-        <translation type="unfinished"></translation>
+        <translation>Dichte der zweiten; keine bei Spirituose</translation>
     </message>
     <message>
         <source>Alcohol by volume</source>
-        <translation type="unfinished"></translation>
+        <translation>Alkoholgehalt nach Volumen</translation>
     </message>
     <message>
         <source>Specific gravity</source>
-        <translation type="unfinished"></translation>
+        <translation>Relative Dichte</translation>
     </message>
     <message>
         <source>Lost by contraction</source>
-        <translation type="unfinished"></translation>
+        <translation>Verlust durch Kontraktion</translation>
     </message>
     <message>
         <source>Pure alcohol in it</source>
-        <translation type="unfinished"></translation>
+        <translation>Reiner Alkohol darin</translation>
     </message>
     <message>
         <source>Mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Masse</translation>
     </message>
     <message>
         <source>Spirit for a strength</source>
-        <translation type="unfinished"></translation>
+        <translation>Spirituose für einen Alkoholgehalt</translation>
     </message>
     <message>
         <source>How much spirit brings a beer to a strength.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel Spirituose ein Bier auf einen Alkoholgehalt bringt.</translation>
     </message>
     <message>
         <source>Arithmetic, not leave: where spirit is added to beer the law may call it something else and tax it so. Ask first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Rechnung, keine Erlaubnis: Kommt Spirituose ins Bier, kann das Gesetz es anders einstufen und besteuern. Frag vorher.</translation>
     </message>
     <message>
         <source>Volume of the beer, at 20 °C</source>
-        <translation type="unfinished"></translation>
+        <translation>Menge des Biers, bei 20 °C</translation>
     </message>
     <message>
         <source>Strength of the beer</source>
-        <translation type="unfinished">Alkoholgehalt des Biers</translation>
+        <translation>Alkoholgehalt des Biers</translation>
     </message>
     <message>
         <source>Gravity of the beer</source>
-        <translation type="unfinished"></translation>
+        <translation>Dichte des Biers</translation>
     </message>
     <message>
         <source>Strength of the spirit</source>
-        <translation type="unfinished">Alkoholgehalt der Spirituose</translation>
+        <translation>Alkoholgehalt der Spirituose</translation>
     </message>
     <message>
         <source>Strength wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewünschter Alkoholgehalt</translation>
     </message>
     <message>
         <source>Spirit to add, at 20 °C</source>
-        <translation type="unfinished"></translation>
+        <translation>Spirituose dazu, bei 20 °C</translation>
     </message>
     <message>
         <source>Volume of both together</source>
-        <translation type="unfinished"></translation>
+        <translation>Menge von beiden zusammen</translation>
     </message>
     <message>
         <source>Specific gravity of both together</source>
-        <translation type="unfinished"></translation>
+        <translation>Relative Dichte von beiden zusammen</translation>
     </message>
     <message>
         <source>Share of the alcohol that comes of the spirit</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil des Alkohols aus der Spirituose</translation>
     </message>
     <message>
         <source>Gauging a barrel</source>
-        <translation type="unfinished"></translation>
+        <translation>Füllstand eines Fasses messen</translation>
     </message>
     <message>
         <source>What stands in a barrel, from a wet dip or from its weight.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was im Fass steht, gepeilt oder gewogen.</translation>
     </message>
     <message>
         <source>Ease the pressure before you pull the bung, and keep flames away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nimm den Druck weg, bevor du den Spund ziehst, und halte Flammen fern.</translation>
     </message>
     <message>
         <source>Size of the barrel</source>
-        <translation type="unfinished"></translation>
+        <translation>Größe des Fasses</translation>
     </message>
     <message>
         <source>Length inside, between the heads</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge innen, zwischen den Böden</translation>
     </message>
     <message>
         <source>Diameter inside at the bilge</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchmesser innen am Bauch</translation>
     </message>
     <message>
         <source>Diameter of the heads</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchmesser der Böden</translation>
     </message>
     <message>
         <source>Full volume, if it was measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Voller Inhalt, falls gemessen</translation>
     </message>
     <message>
         <source>How it lies</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie es liegt</translation>
     </message>
     <message>
         <source>lying</source>
-        <translation type="unfinished"></translation>
+        <translation>liegend</translation>
     </message>
     <message>
         <source>standing</source>
-        <translation type="unfinished"></translation>
+        <translation>stehend</translation>
     </message>
     <message>
         <source>Wet length of the stick</source>
-        <translation type="unfinished"></translation>
+        <translation>Nasse Länge am Peilstab</translation>
     </message>
     <message>
         <source>Slope of a lying barrel, rise over length</source>
-        <translation type="unfinished"></translation>
+        <translation>Neigung eines liegenden Fasses, Anstieg durch Länge</translation>
     </message>
     <message>
         <source>Weight of the barrel with its beer</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewicht des Fasses mit Bier</translation>
     </message>
     <message>
         <source>Weight of the barrel empty</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewicht des leeren Fasses</translation>
     </message>
     <message>
         <source>Gravity of the beer, for weighing</source>
-        <translation type="unfinished"></translation>
+        <translation>Dichte des Biers, fürs Wiegen</translation>
     </message>
     <message>
         <source>In the barrel</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Fass</translation>
     </message>
     <message>
         <source>Full, it holds</source>
-        <translation type="unfinished"></translation>
+        <translation>Voller Inhalt</translation>
     </message>
     <message>
         <source>Empty space</source>
-        <translation type="unfinished"></translation>
+        <translation>Leerraum</translation>
     </message>
     <message>
         <source>Share that is filled</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefüllter Anteil</translation>
     </message>
     <message>
         <source>Dip that goes with it</source>
-        <translation type="unfinished"></translation>
+        <translation>Peilung, die dazu passt</translation>
     </message>
     <message>
         <source>Level on the head, of its diameter from below</source>
-        <translation type="unfinished"></translation>
+        <translation>Stand am Boden, Anteil des Durchmessers von unten</translation>
     </message>
     <message>
         <source>Check</source>
-        <translation type="unfinished"></translation>
+        <translation>Kontrolle</translation>
     </message>
     <message>
         <source>More than a barrel of this size holds: check size, tare and gravity.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr, als ein Fass dieser Größe fasst: Prüfe Größe, Leergewicht und Dichte.</translation>
     </message>
     <message>
         <source>volume of a barrel</source>
-        <translation type="unfinished"></translation>
+        <translation>Inhalt eines Fasses</translation>
     </message>
     <message>
         <source>geometry; full volumes: Kepler, Nova stereometria doliorum (1615)</source>
-        <translation type="unfinished"></translation>
+        <translation>Geometrie; voller Inhalt: Kepler, Nova stereometria doliorum (1615)</translation>
     </message>
     <message>
         <source>shapes of the usual barrels</source>
-        <translation type="unfinished"></translation>
+        <translation>Formen der üblichen Fässer</translation>
     </message>
     <message>
         <source>common practice, no source</source>
-        <translation type="unfinished"></translation>
+        <translation>übliche Praxis, keine Quelle</translation>
     </message>
     <message>
         <source>weighing in air</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiegen an der Luft</translation>
     </message>
     <message>
         <source>Dip table</source>
-        <translation type="unfinished"></translation>
+        <translation>Peiltabelle</translation>
     </message>
     <message>
         <source>What stands in a lying barrel at each dip, to print and hang beside it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was bei jeder Peilung im liegenden Fass steht, zum Drucken und Danebenhängen.</translation>
     </message>
     <message>
         <source>Step of the table</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritt der Tabelle</translation>
     </message>
     <message>
         <source>Dip when it is full</source>
-        <translation type="unfinished"></translation>
+        <translation>Peilung, wenn es voll ist</translation>
     </message>
     <message>
         <source>Rows of the table</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeilen der Tabelle</translation>
     </message>
     <message>
         <source>At a quarter of that dip</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei einem Viertel dieser Peilung</translation>
     </message>
     <message>
         <source>At half of it</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei der Hälfte</translation>
     </message>
     <message>
         <source>At three quarters of it</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei drei Vierteln</translation>
     </message>
     <message>
         <source>Measuring a barrel</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Fass vermessen</translation>
     </message>
     <message>
         <source>Measures inside, volume and surface from what a tape shows outside.</source>
-        <translation type="unfinished"></translation>
+        <translation>Innenmaße, Inhalt und Oberfläche aus dem, was das Maßband außen zeigt.</translation>
     </message>
     <message>
         <source>Girth around the middle</source>
-        <translation type="unfinished"></translation>
+        <translation>Umfang am Bauch</translation>
     </message>
     <message>
         <source>Girth around the ends</source>
-        <translation type="unfinished"></translation>
+        <translation>Umfang an den Enden</translation>
     </message>
     <message>
         <source>Length over all</source>
-        <translation type="unfinished">Länge über alles</translation>
+        <translation>Länge über alles</translation>
     </message>
     <message>
         <source>Thickness of the staves</source>
-        <translation type="unfinished"></translation>
+        <translation>Dicke der Dauben</translation>
     </message>
     <message>
         <source>From the end of a stave to the head</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Ende einer Daube bis zum Boden</translation>
     </message>
     <message>
         <source>Thickness of the heads</source>
-        <translation type="unfinished"></translation>
+        <translation>Dicke der Böden</translation>
     </message>
     <message>
         <source>Length inside</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge innen</translation>
     </message>
     <message>
         <source>Inner surface</source>
-        <translation type="unfinished"></translation>
+        <translation>Innere Oberfläche</translation>
     </message>
     <message>
         <source>Inner surface for each litre</source>
-        <translation type="unfinished"></translation>
+        <translation>Innere Oberfläche je Liter</translation>
     </message>
     <message>
         <source>chime and thickness of the heads, where not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Kimme und Dicke der Böden, wo nicht gemessen</translation>
     </message>
     <message>
         <source>Purging a barrel</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Fass mit Gas spülen</translation>
     </message>
     <message>
         <source>How long to blow carbon dioxide through an open barrel, what it takes, and what it does to the room.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie lange Kohlendioxid durch ein offenes Fass strömen muss, was es verbraucht und was es mit dem Raum macht.</translation>
     </message>
     <message>
         <source>The barrel is open: never purge a closed one so. Carbon dioxide kills without warning and pools low. A model never replaces a monitor.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Fass ist offen: Spüle so nie ein geschlossenes. Kohlendioxid tötet ohne Warnung und sammelt sich unten. Ein Modell ersetzt nie ein CO₂-Warngerät.</translation>
     </message>
     <message>
         <source>Full volume of the barrel</source>
-        <translation type="unfinished"></translation>
+        <translation>Voller Inhalt des Fasses</translation>
     </message>
     <message>
         <source>Pressure at the regulator, gauge</source>
-        <translation type="unfinished"></translation>
+        <translation>Überdruck am Druckminderer</translation>
     </message>
     <message>
         <source>Narrowest bore of hose and fittings</source>
-        <translation type="unfinished"></translation>
+        <translation>Engster Innendurchmesser von Schlauch und Anschlüssen</translation>
     </message>
     <message>
         <source>Length of the hose; 0 for none</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge des Schlauchs; 0 für keinen</translation>
     </message>
     <message>
         <source>Temperature of the gas</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatur des Gases</translation>
     </message>
     <message>
         <source>Oxygen wanted in the gas</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewünschter Sauerstoff im Gas</translation>
     </message>
     <message>
         <source>Time, instead of the oxygen wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit, statt des gewünschten Sauerstoffs</translation>
     </message>
     <message>
         <source>Gas in the cylinder</source>
-        <translation type="unfinished">Gas in der Flasche</translation>
+        <translation>Gas in der Flasche</translation>
     </message>
     <message>
         <source>Volume of the room</source>
-        <translation type="unfinished"></translation>
+        <translation>Größe des Raums</translation>
     </message>
     <message>
         <source>Air changes: 0.5 shut, 2 windows open</source>
-        <translation type="unfinished"></translation>
+        <translation>Luftwechsel: 0,5 geschlossen; 2 bei offenen Fenstern</translation>
     </message>
     <message>
         <source>Time</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit</translation>
     </message>
     <message>
         <source>Gas used</source>
-        <translation type="unfinished">Gasverbrauch</translation>
+        <translation>Gasverbrauch</translation>
     </message>
     <message>
         <source>Its volume at one atmosphere</source>
-        <translation type="unfinished"></translation>
+        <translation>Sein Volumen bei einer Atmosphäre</translation>
     </message>
     <message>
         <source>Times the barrel&apos;s volume</source>
-        <translation type="unfinished"></translation>
+        <translation>Vielfaches des Fassinhalts</translation>
     </message>
     <message>
         <source>Oxygen left in the gas</source>
-        <translation type="unfinished"></translation>
+        <translation>Restsauerstoff im Gas</translation>
     </message>
     <message>
         <source>Oxygen left in the barrel</source>
-        <translation type="unfinished">Restsauerstoff im Fass</translation>
+        <translation>Restsauerstoff im Fass</translation>
     </message>
     <message>
         <source>Time, if it comes in slowly at the bottom and lifts the air</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit, wenn es langsam unten einströmt und die Luft hebt</translation>
     </message>
     <message>
         <source>Left in the cylinder</source>
-        <translation type="unfinished">Rest in der Gasflasche</translation>
+        <translation>Rest in der Gasflasche</translation>
     </message>
     <message>
         <source>Such purges in the cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Solche Spülungen in der Gasflasche</translation>
     </message>
     <message>
         <source>Cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Gasflasche</translation>
     </message>
     <message>
         <source>Carbon dioxide in the room, most</source>
-        <translation type="unfinished"></translation>
+        <translation>Kohlendioxid im Raum, höchstens</translation>
     </message>
     <message>
         <source>Mean of the worst 15 minutes</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittel der schlimmsten 15 Minuten</translation>
     </message>
     <message>
         <source>Mean of eight hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittel über acht Stunden</translation>
     </message>
     <message>
         <source>Air of the room</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft im Raum</translation>
     </message>
     <message>
         <source>The cylinder does not hold enough.</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Gasflasche ist nicht genug.</translation>
     </message>
     <message>
         <source>Below the limit for eight hours.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unter dem Grenzwert für acht Stunden.</translation>
     </message>
     <message>
         <source>Above 5,000 ppm over eight hours: open up, and measure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über 5.000 ppm in acht Stunden: alles öffnen und messen.</translation>
     </message>
     <message>
         <source>Above 30,000 ppm for fifteen minutes: stay out until the air is measured.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über 30.000 ppm für fünfzehn Minuten: Bleib draußen, bis die Luft gemessen ist.</translation>
     </message>
     <message>
         <source>Above 40,000 ppm: danger to life. Let less out, or air the room much more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über 40.000 ppm: Lebensgefahr. Lass weniger heraus oder lüfte den Raum viel stärker.</translation>
     </message>
     <message>
         <source>flow through a bore</source>
-        <translation type="unfinished"></translation>
+        <translation>Strömung durch eine Bohrung</translation>
     </message>
     <message>
         <source>flow through a hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Strömung durch einen Schlauch</translation>
     </message>
     <message>
         <source>oxygen left in a well mixed vessel</source>
-        <translation type="unfinished"></translation>
+        <translation>Restsauerstoff im gut gemischten Gefäß</translation>
     </message>
     <message>
         <source>mass balance</source>
-        <translation type="unfinished"></translation>
+        <translation>Massenbilanz</translation>
     </message>
     <message>
         <source>0.1 % as a target; one and a half turnovers from below</source>
-        <translation type="unfinished"></translation>
+        <translation>0,1 % als Ziel; anderthalb Fassinhalte von unten</translation>
     </message>
     <message>
         <source>limit for eight hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Grenzwert für acht Stunden</translation>
     </message>
     <message>
         <source>limits for 15 minutes and of danger</source>
-        <translation type="unfinished"></translation>
+        <translation>Grenzwerte für 15 Minuten und für Gefahr</translation>
     </message>
     <message>
         <source>Purging by pressure and release</source>
-        <translation type="unfinished"></translation>
+        <translation>Spülen durch Druck und Ablassen</translation>
     </message>
     <message>
         <source>How often a keg or tank is filled with carbon dioxide and let off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie oft ein Keg oder Tank mit Kohlendioxid gefüllt und wieder abgelassen wird.</translation>
     </message>
     <message>
         <source>For kegs and tanks only: a barrel&apos;s heads bear little. Stay below the pressure the vessel is made for.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur für Kegs und Tanks: Fassböden halten wenig aus. Bleib unter dem Druck, für den das Gefäß gebaut ist.</translation>
     </message>
     <message>
         <source>Volume of the keg or tank</source>
-        <translation type="unfinished"></translation>
+        <translation>Inhalt des Kegs oder Tanks</translation>
     </message>
     <message>
         <source>Pressure it is filled to, gauge</source>
-        <translation type="unfinished"></translation>
+        <translation>Überdruck nach dem Füllen</translation>
     </message>
     <message>
         <source>Temperature</source>
-        <translation type="unfinished">Temperatur</translation>
+        <translation>Temperatur</translation>
     </message>
     <message>
         <source>Cycles, instead of the oxygen wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchgänge, statt des gewünschten Sauerstoffs</translation>
     </message>
     <message>
         <source>Cycles</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchgänge</translation>
     </message>
     <message>
         <source>Oxygen left in it</source>
-        <translation type="unfinished"></translation>
+        <translation>Restsauerstoff darin</translation>
     </message>
     <message>
         <source>what each cycle leaves: atmosphere over atmosphere and gauge</source>
-        <translation type="unfinished"></translation>
+        <translation>was jeder Durchgang lässt: Luftdruck geteilt durch Luftdruck plus Überdruck</translation>
     </message>
     <message>
         <source>Carbon dioxide in the room</source>
-        <translation type="unfinished"></translation>
+        <translation>Kohlendioxid im Raum</translation>
     </message>
     <message>
         <source>What those who stay in a room breathe when gas is let out in it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die im Raum einatmen, wenn dort Gas ausströmt.</translation>
     </message>
     <message>
         <source>Carbon dioxide kills without warning and pools low: near the bung and on the floor it is 3 to 10 times the mean. A model never replaces a monitor.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kohlendioxid tötet ohne Warnung und sammelt sich unten: Am Spund und am Boden des Raums ist es das 3- bis 10-Fache des Mittels. Ein Modell ersetzt nie ein CO₂-Warngerät.</translation>
     </message>
     <message>
         <source>Gas let out</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgeströmtes Gas</translation>
     </message>
     <message>
         <source>Gas let out in that time</source>
-        <translation type="unfinished"></translation>
+        <translation>In dieser Zeit ausgeströmtes Gas</translation>
     </message>
     <message>
         <source>Time in which it is let out</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit, in der es ausströmt</translation>
     </message>
     <message>
         <source>Temperature of the room</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatur im Raum</translation>
     </message>
     <message>
         <source>Its volume in the room</source>
-        <translation type="unfinished"></translation>
+        <translation>Sein Volumen im Raum</translation>
     </message>
     <message>
         <source>Added if no air is changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuwachs ganz ohne Luftwechsel</translation>
     </message>
     <message>
         <source>air of one well mixed room</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft in einem gut gemischten Raum</translation>
     </message>
     <message>
         <source>Pushing beer out by gas</source>
-        <translation type="unfinished"></translation>
+        <translation>Bier mit Gas herausdrücken</translation>
     </message>
     <message>
         <source>Force on the heads and time to empty a barrel by gas, or by its fall alone at no pressure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kraft auf die Böden und Zeit zum Leeren eines Fasses mit Gas, oder ohne Druck allein durch das Gefälle.</translation>
     </message>
     <message>
         <source>No rating of barrel heads is published: 5 psi on a head of 52 cm are the weight of 750 kg. A relief valve belongs on the barrel.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für Fassböden ist kein zulässiger Druck veröffentlicht: 5 psi auf einem Boden von 52 cm sind das Gewicht von 750 kg. Auf das Fass gehört ein Sicherheitsventil.</translation>
     </message>
     <message>
         <source>Pressure on the barrel, gauge</source>
-        <translation type="unfinished"></translation>
+        <translation>Überdruck auf dem Fass</translation>
     </message>
     <message>
         <source>Bore of the hose</source>
-        <translation type="unfinished">Innendurchmesser des Schlauchs</translation>
+        <translation>Innendurchmesser des Schlauchs</translation>
     </message>
     <message>
         <source>Length of the hose</source>
-        <translation type="unfinished">Länge des Schlauchs</translation>
+        <translation>Länge des Schlauchs</translation>
     </message>
     <message>
         <source>Height of its end above the beer, below 0 under it</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe des Schlauchendes über dem Bier; unter 0 darunter</translation>
     </message>
     <message>
         <source>Depth of the beer in the barrel</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe des Biers im Fass</translation>
     </message>
     <message>
         <source>Volume to move</source>
-        <translation type="unfinished"></translation>
+        <translation>Menge zum Umfüllen</translation>
     </message>
     <message>
         <source>Pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Druck</translation>
     </message>
     <message>
         <source>Force on each head</source>
-        <translation type="unfinished"></translation>
+        <translation>Kraft auf jeden Boden</translation>
     </message>
     <message>
         <source>Pressure that just lifts the beer to the end</source>
-        <translation type="unfinished"></translation>
+        <translation>Druck, der das Bier gerade bis ans Ende hebt</translation>
     </message>
     <message>
         <source>Time to empty it</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit zum Leeren</translation>
     </message>
     <message>
         <source>Flow at the beginning</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchfluss am Anfang</translation>
     </message>
     <message>
         <source>Gentle enough for sound heads.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sanft genug für gesunde Böden.</translation>
     </message>
     <message>
         <source>Watch the heads, stand aside, and keep a relief valve on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Behalte die Böden im Auge, steh seitlich und lass ein Sicherheitsventil darauf.</translation>
     </message>
     <message>
         <source>Not on a barrel: above 5 psi no head can be trusted. Use a pump.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht auf ein Fass: Über 5 psi ist keinem Boden zu trauen. Nimm eine Pumpe.</translation>
     </message>
     <message>
         <source>flow of beer</source>
-        <translation type="unfinished"></translation>
+        <translation>Strömung von Bier</translation>
     </message>
     <message>
         <source>2 and 5 psi as limits for a barrel</source>
-        <translation type="unfinished"></translation>
+        <translation>2 und 5 psi als Grenzen für ein Fass</translation>
     </message>
     <message>
         <source>Carbonating in a keg</source>
-        <translation type="unfinished"></translation>
+        <translation>Karbonisieren im Keg</translation>
     </message>
     <message>
         <source>The pressure for a carbonation, what a pressure leads to, and how long it takes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Druck für einen CO₂-Gehalt, wohin ein Druck führt und wie lange es dauert.</translation>
     </message>
     <message>
         <source>Never above the pressure the keg is made for, and never in a barrel.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nie über dem Druck, für den das Keg gebaut ist, und nie in einem Fass.</translation>
     </message>
     <message>
         <source>Temperature of the beer</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatur des Biers</translation>
     </message>
     <message>
         <source>Carbon dioxide wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewünschter CO₂-Gehalt</translation>
     </message>
     <message>
         <source>Carbon dioxide in it now</source>
-        <translation type="unfinished"></translation>
+        <translation>CO₂-Gehalt jetzt</translation>
     </message>
     <message>
         <source>Pressure at the keg, gauge, if it is another</source>
-        <translation type="unfinished"></translation>
+        <translation>Überdruck am Keg, falls ein anderer</translation>
     </message>
     <message>
         <source>How the gas gets in</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie das Gas hineinkommt</translation>
     </message>
     <message>
         <source>shaken</source>
-        <translation type="unfinished"></translation>
+        <translation>geschüttelt</translation>
     </message>
     <message>
         <source>stone</source>
-        <translation type="unfinished"></translation>
+        <translation>mit Karbonisierstein</translation>
     </message>
     <message>
         <source>Keg pressure for it, gauge</source>
-        <translation type="unfinished"></translation>
+        <translation>Überdruck im Keg dafür</translation>
     </message>
     <message>
         <source>That is, in grams</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist in Gramm</translation>
     </message>
     <message>
         <source>It comes to, at the pressure given</source>
-        <translation type="unfinished"></translation>
+        <translation>Ergebnis beim angegebenen Druck</translation>
     </message>
     <message>
         <source>Time until it is nearly there (95 % of the way)</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit, bis es fast so weit ist (95 % des Wegs)</translation>
     </message>
     <message>
         <source>Time to what is wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit bis zum gewünschten Gehalt</translation>
     </message>
     <message>
         <source>keg pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Druck im Keg</translation>
     </message>
     <message>
         <source>the trade&apos;s keg chart, polynomial fit; author not known</source>
-        <translation type="unfinished"></translation>
+        <translation>Keg-Tabelle der Branche, als Polynom angenähert; Verfasser unbekannt</translation>
     </message>
     <message>
         <source>how fast it gets in</source>
-        <translation type="unfinished"></translation>
+        <translation>wie schnell es hineingeht</translation>
     </message>
     <message>
         <source>Carbon dioxide left after fermentation</source>
-        <translation type="unfinished"></translation>
+        <translation>CO₂-Rest nach der Gärung</translation>
     </message>
     <message>
         <source>What beer holds of its own gas before it is carbonated.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was das Bier an eigenem Gas hält, bevor es karbonisiert wird.</translation>
     </message>
     <message>
         <source>After months in wood beer holds less, from memory 0.3 to 0.9 volumes: measure it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach Monaten im Holz hält Bier weniger, aus dem Gedächtnis 0,3 bis 0,9 vol: Miss es.</translation>
     </message>
     <message>
         <source>Warmest since fermentation</source>
-        <translation type="unfinished"></translation>
+        <translation>Wärmste Temperatur seit der Gärung</translation>
     </message>
     <message>
         <source>Carbon dioxide in the beer</source>
-        <translation type="unfinished"></translation>
+        <translation>CO₂-Gehalt des Biers</translation>
     </message>
     <message>
         <source>carbon dioxide left after fermentation</source>
-        <translation type="unfinished"></translation>
+        <translation>CO₂-Rest nach der Gärung</translation>
     </message>
     <message>
         <source>home brewers&apos; priming tables; author not known</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuckertabellen der Hobbybrauer; Verfasser unbekannt</translation>
     </message>
     <message>
         <source>Priming with sugar</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachgärung mit Zucker</translation>
     </message>
     <message>
         <source>Sugar for a carbonation in bottle or keg.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zucker für einen CO₂-Gehalt in Flasche oder Keg.</translation>
     </message>
     <message>
         <source>Too much sugar, or sugar left by a stuck fermentation, bursts bottles. Above 3 volumes use bottles made for it. Strong aged beer needs fresh yeast.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu viel Zucker, oder Restzucker aus einer stockenden Gärung, sprengt Flaschen. Über 3 vol nimm Flaschen, die dafür gemacht sind. Starkes gereiftes Bier braucht frische Hefe.</translation>
     </message>
     <message>
         <source>Sugar</source>
-        <translation type="unfinished"></translation>
+        <translation>Zucker</translation>
     </message>
     <message>
         <source>sucrose</source>
-        <translation type="unfinished"></translation>
+        <translation>Saccharose</translation>
     </message>
     <message>
         <source>glucose</source>
-        <translation type="unfinished"></translation>
+        <translation>Glukose</translation>
     </message>
     <message>
         <source>dextrose monohydrate</source>
-        <translation type="unfinished"></translation>
+        <translation>Dextrose-Monohydrat</translation>
     </message>
     <message>
         <source>Volume of the beer</source>
-        <translation type="unfinished"></translation>
+        <translation>Menge des Biers</translation>
     </message>
     <message>
         <source>Carbon dioxide in it now, if it was measured</source>
-        <translation type="unfinished"></translation>
+        <translation>CO₂-Gehalt jetzt, falls gemessen</translation>
     </message>
     <message>
         <source>Warmest that the bottles will be kept</source>
-        <translation type="unfinished"></translation>
+        <translation>Wärmste Lagerung der Flaschen</translation>
     </message>
     <message>
         <source>Sugar in each litre</source>
-        <translation type="unfinished"></translation>
+        <translation>Zucker je Liter</translation>
     </message>
     <message>
         <source>Carbon dioxide taken as there already</source>
-        <translation type="unfinished"></translation>
+        <translation>Als vorhanden angenommener CO₂-Gehalt</translation>
     </message>
     <message>
         <source>Pressure in the bottles when warmest, gauge</source>
-        <translation type="unfinished"></translation>
+        <translation>Überdruck in den Flaschen, wenn sie am wärmsten sind</translation>
     </message>
     <message>
         <source>carbon dioxide from sugar</source>
-        <translation type="unfinished"></translation>
+        <translation>Kohlendioxid aus Zucker</translation>
     </message>
     <message>
         <source>fermentation by molar masses (Gay-Lussac 1815)</source>
-        <translation type="unfinished"></translation>
+        <translation>Gärung nach molaren Massen (Gay-Lussac 1815)</translation>
     </message>
     <message>
         <source>carbon dioxide dissolved</source>
-        <translation type="unfinished"></translation>
+        <translation>gelöstes Kohlendioxid</translation>
     </message>
     <message>
         <source>3 volumes as a limit for usual bottles</source>
-        <translation type="unfinished"></translation>
+        <translation>3 vol als Grenze für übliche Flaschen</translation>
     </message>
     <message>
         <source>Flat enough for a barrel</source>
-        <translation type="unfinished"></translation>
+        <translation>Still genug fürs Fass</translation>
     </message>
     <message>
         <source>Whether beer would push at bung and heads of a closed barrel.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ob Bier in einem geschlossenen Fass auf Spund und Böden drücken würde.</translation>
     </message>
     <message>
         <source>Warmest that the barrel will get</source>
-        <translation type="unfinished"></translation>
+        <translation>Wärmste Temperatur, die das Fass erreicht</translation>
     </message>
     <message>
         <source>For a barrel</source>
-        <translation type="unfinished"></translation>
+        <translation>Für ein Fass</translation>
     </message>
     <message>
         <source>It holds, under its own gas, at most</source>
-        <translation type="unfinished"></translation>
+        <translation>Hält unter eigenem Gas höchstens</translation>
     </message>
     <message>
         <source>Flat enough for a closed barrel.</source>
-        <translation type="unfinished"></translation>
+        <translation>Still genug für ein geschlossenes Fass.</translation>
     </message>
     <message>
         <source>Too lively: let it stand warm and open, or leave the barrel vented.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu lebhaft: Lass es warm und offen stehen oder das Fass entlüftet.</translation>
     </message>
     <message>
         <source>no more than that for a barrel</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht mehr als das für ein Fass</translation>
     </message>
     <message>
         <source>Loss in the barrel</source>
-        <translation type="unfinished"></translation>
+        <translation>Schwund im Fass</translation>
     </message>
     <message>
         <source>What evaporates and soaks in, and what it does to strength and gravity.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was verdunstet und ins Holz zieht, und was das mit Alkoholgehalt und Dichte macht.</translation>
     </message>
     <message>
         <source>Barrels of one row differ by a factor of 2 to 3. A joint that weeps is not in it: gauge the barrel.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fässer einer Reihe unterscheiden sich um das 2- bis 3-Fache. Eine nässende Fuge ist nicht dabei: Miss den Füllstand.</translation>
     </message>
     <message>
         <source>Beer in the barrel, at 20 °C</source>
-        <translation type="unfinished"></translation>
+        <translation>Bier im Fass, bei 20 °C</translation>
     </message>
     <message>
         <source>Real extract, if it was measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Wirklicher Extrakt, falls gemessen</translation>
     </message>
     <message>
         <source>Inner surface, if it was measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Innere Oberfläche, falls gemessen</translation>
     </message>
     <message>
         <source>Thickness of the staves; else usual for the size</source>
-        <translation type="unfinished"></translation>
+        <translation>Dicke der Dauben; sonst wie bei dieser Größe üblich</translation>
     </message>
     <message>
         <source>Temperature of the cellar</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatur im Keller</translation>
     </message>
     <message>
         <source>Relative humidity</source>
-        <translation type="unfinished"></translation>
+        <translation>Relative Luftfeuchte</translation>
     </message>
     <message>
         <source>How long the barrel stood empty before</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie lange das Fass vorher leer stand</translation>
     </message>
     <message>
         <source>Beer left</source>
-        <translation type="unfinished"></translation>
+        <translation>Verbleibendes Bier</translation>
     </message>
     <message>
         <source>Lost</source>
-        <translation type="unfinished"></translation>
+        <translation>Verloren</translation>
     </message>
     <message>
         <source>Alcohol by volume then</source>
-        <translation type="unfinished"></translation>
+        <translation>Alkoholgehalt nach Volumen dann</translation>
     </message>
     <message>
         <source>Specific gravity then</source>
-        <translation type="unfinished"></translation>
+        <translation>Relative Dichte dann</translation>
     </message>
     <message>
         <source>Water that evaporates</source>
-        <translation type="unfinished"></translation>
+        <translation>Verdunstetes Wasser</translation>
     </message>
     <message>
         <source>Alcohol that evaporates</source>
-        <translation type="unfinished"></translation>
+        <translation>Verdunsteter Alkohol</translation>
     </message>
     <message>
         <source>Evaporation in a year, of the beer</source>
-        <translation type="unfinished"></translation>
+        <translation>Verdunstung im Jahr, Anteil des Biers</translation>
     </message>
     <message>
         <source>Soaked into the wood by then</source>
-        <translation type="unfinished"></translation>
+        <translation>Bis dahin ins Holz gezogen</translation>
     </message>
     <message>
         <source>water&apos;s vapour pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Dampfdruck des Wassers</translation>
     </message>
     <message>
         <source>alcohol&apos;s vapour pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Dampfdruck des Alkohols</translation>
     </message>
     <message>
         <source>activities of water and alcohol</source>
-        <translation type="unfinished"></translation>
+        <translation>Aktivitäten von Wasser und Alkohol</translation>
     </message>
     <message>
         <source>what wood lets through; what it drinks</source>
-        <translation type="unfinished"></translation>
+        <translation>was Holz durchlässt; was es trinkt</translation>
     </message>
     <message>
         <source>Soaking in</source>
-        <translation type="unfinished"></translation>
+        <translation>Was das Holz aufsaugt</translation>
     </message>
     <message>
         <source>What the wood drinks of a filling.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was das Holz von einer Füllung trinkt.</translation>
     </message>
     <message>
         <source>How long it has stood empty</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie lange es leer stand</translation>
     </message>
     <message>
         <source>How long it was wetted again</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie lange es wieder benetzt war</translation>
     </message>
     <message>
         <source>The wood will drink</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Holz wird trinken</translation>
     </message>
     <message>
         <source>Of it in two weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>Davon in zwei Wochen</translation>
     </message>
     <message>
         <source>what dry wood drinks</source>
-        <translation type="unfinished"></translation>
+        <translation>was trockenes Holz trinkt</translation>
     </message>
     <message>
         <source>Explaining a loss</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Schwund erklären</translation>
     </message>
     <message>
         <source>How much of what is missing evaporation, soaking in and a short fill explain.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel vom Fehlenden sich durch Verdunstung, Holz und knappe Füllung erklärt.</translation>
     </message>
     <message>
         <source>Measure again before you move a barrel, and look under it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Miss noch einmal, bevor du ein Fass bewegst, und sieh darunter nach.</translation>
     </message>
     <message>
         <source>Beer that was put in</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingefülltes Bier</translation>
     </message>
     <message>
         <source>Beer that was found</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefundenes Bier</translation>
     </message>
     <message>
         <source>Drawn meanwhile, less what was topped up</source>
-        <translation type="unfinished"></translation>
+        <translation>Inzwischen gezogen, weniger Nachgefülltes</translation>
     </message>
     <message>
         <source>How the first was measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie das erste gemessen wurde</translation>
     </message>
     <message>
         <source>filled full</source>
-        <translation type="unfinished">randvoll gefüllt</translation>
+        <translation>randvoll gefüllt</translation>
     </message>
     <message>
         <source>meter</source>
-        <translation type="unfinished">mit Zähler</translation>
+        <translation>mit Zähler</translation>
     </message>
     <message>
         <source>weight</source>
-        <translation type="unfinished">gewogen</translation>
+        <translation>gewogen</translation>
     </message>
     <message>
         <source>dip</source>
-        <translation type="unfinished">gepeilt</translation>
+        <translation>gepeilt</translation>
     </message>
     <message>
         <source>How the second was measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie das zweite gemessen wurde</translation>
     </message>
     <message>
         <source>Time between</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit dazwischen</translation>
     </message>
     <message>
         <source>Mean temperature of the cellar</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittlere Temperatur im Keller</translation>
     </message>
     <message>
         <source>Mean relative humidity</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittlere relative Luftfeuchte</translation>
     </message>
     <message>
         <source>In short</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurz gesagt</translation>
     </message>
     <message>
         <source>Evaporation</source>
-        <translation type="unfinished"></translation>
+        <translation>Verdunstung</translation>
     </message>
     <message>
         <source>Soaked into the wood</source>
-        <translation type="unfinished"></translation>
+        <translation>Ins Holz gezogen</translation>
     </message>
     <message>
         <source>Short fill, perhaps</source>
-        <translation type="unfinished"></translation>
+        <translation>Knappe Füllung, vielleicht</translation>
     </message>
     <message>
         <source>Most that evaporation and soaking in take</source>
-        <translation type="unfinished"></translation>
+        <translation>Höchstens durch Verdunstung und Holz</translation>
     </message>
     <message>
         <source>Beyond that</source>
-        <translation type="unfinished"></translation>
+        <translation>Darüber hinaus</translation>
     </message>
     <message>
         <source>Error of the two measures</source>
-        <translation type="unfinished"></translation>
+        <translation>Fehler der beiden Messungen</translation>
     </message>
     <message>
         <source>Evaporation and soaking in can explain it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Verdunstung und Holz können es erklären.</translation>
     </message>
     <message>
         <source>More than evaporation and soaking in explain; a short fill could.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr, als Verdunstung und Holz erklären; eine knappe Füllung könnte es.</translation>
     </message>
     <message>
         <source>More than evaporation, soaking in and a short fill explain: look for a leak, and for draws that nobody wrote down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr, als Verdunstung, Holz und knappe Füllung erklären: Such nach einem Leck und nach Proben, die niemand notiert hat.</translation>
     </message>
     <message>
         <source>There is not less than there was: nothing to explain.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist nicht weniger als vorher: nichts zu erklären.</translation>
     </message>
     <message>
         <source>error of a meter</source>
-        <translation type="unfinished"></translation>
+        <translation>Fehler eines Zählers</translation>
     </message>
     <message>
         <source>error of dip and weight; short fill; what wood lets through and drinks</source>
-        <translation type="unfinished"></translation>
+        <translation>Fehler von Peilen und Wiegen; knappe Füllung; was Holz durchlässt und trinkt</translation>
     </message>
     <message>
         <source>Re-wetting a barrel</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Fass benetzen</translation>
     </message>
     <message>
         <source>How much spirit an empty barrel needs before beer comes in, and what of it the beer gets.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel Spirituose ein leeres Fass braucht, bevor Bier hineinkommt, und was davon ins Bier geht.</translation>
     </message>
     <message>
         <source>Spirit and its vapour burn: no flame, no hot tool, no smoking. Where spirit reaches beer, ask what the law calls it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Spirituose und ihr Dampf brennen: keine Flamme, kein heißes Werkzeug, nicht rauchen. Kommt Spirituose ins Bier, frag, wie das Gesetz es einstuft.</translation>
     </message>
     <message>
         <source>Spirit that was poured in</source>
-        <translation type="unfinished"></translation>
+        <translation>Hineingegossene Spirituose</translation>
     </message>
     <message>
         <source>Spirit that was drained</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgelassene Spirituose</translation>
     </message>
     <message>
         <source>Strength of what was drained</source>
-        <translation type="unfinished"></translation>
+        <translation>Alkoholgehalt des Abgelassenen</translation>
     </message>
     <message>
         <source>Beer to come; else the barrel&apos;s size</source>
-        <translation type="unfinished"></translation>
+        <translation>Kommendes Bier; sonst die Größe des Fasses</translation>
     </message>
     <message>
         <source>What it needs</source>
-        <translation type="unfinished"></translation>
+        <translation>Was es braucht</translation>
     </message>
     <message>
         <source>Spirit to pour in</source>
-        <translation type="unfinished"></translation>
+        <translation>Spirituose zum Hineingießen</translation>
     </message>
     <message>
         <source>For how long, turned and stood on either head</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie lange, gedreht und auf beide Böden gestellt</translation>
     </message>
     <message>
         <source>Spirit that stayed</source>
-        <translation type="unfinished"></translation>
+        <translation>Gebliebene Spirituose</translation>
     </message>
     <message>
         <source>Its strength</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihr Alkoholgehalt</translation>
     </message>
     <message>
         <source>Strength the beer gains, at most (points of % vol)</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuwachs im Bier, höchstens (Prozentpunkte Alkohol)</translation>
     </message>
     <message>
         <source>Fill it as it is.</source>
-        <translation type="unfinished">Fülle es, wie es ist.</translation>
+        <translation>Fülle es, wie es ist.</translation>
     </message>
     <message>
         <source>Re-wet it with spirit before it is filled.</source>
-        <translation type="unfinished">Benetze es mit Spirituose, bevor es gefüllt wird.</translation>
+        <translation>Benetze es mit Spirituose, bevor es gefüllt wird.</translation>
     </message>
     <message>
         <source>Swell it first, then re-wet it.</source>
-        <translation type="unfinished">Lass es erst quellen, dann benetze es.</translation>
+        <translation>Lass es erst quellen, dann benetze es.</translation>
     </message>
     <message>
         <source>Prove first that it still holds water.</source>
-        <translation type="unfinished">Prüfe erst, ob es noch Wasser hält.</translation>
+        <translation>Prüfe erst, ob es noch Wasser hält.</translation>
     </message>
     <message>
         <source>2 to 4 L for 53 gallons, 2 to 7 days; days empty</source>
-        <translation type="unfinished"></translation>
+        <translation>2 bis 4 L für 53 Gallonen, 2 bis 7 Tage; Tage leer</translation>
     </message>
     <message>
         <source>Oxygen taken up</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufgenommener Sauerstoff</translation>
     </message>
     <message>
         <source>What beer takes up through the wood and each time the barrel is opened.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was Bier durch das Holz und bei jedem Öffnen des Fasses aufnimmt.</translation>
     </message>
     <message>
         <source>All oxygen that comes in is taken as absorbed. None of these figures was measured in barrels of strong beer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aller Sauerstoff, der hineinkommt, gilt als aufgenommen. Keine dieser Zahlen wurde an Fässern mit Starkbier gemessen.</translation>
     </message>
     <message>
         <source>Time in the barrel</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit im Fass</translation>
     </message>
     <message>
         <source>Draws</source>
-        <translation type="unfinished"></translation>
+        <translation>Gezogene Proben</translation>
     </message>
     <message>
         <source>Volume of each draw</source>
-        <translation type="unfinished"></translation>
+        <translation>Menge jeder Probe</translation>
     </message>
     <message>
         <source>Drawn by</source>
-        <translation type="unfinished"></translation>
+        <translation>Gezogen durch</translation>
     </message>
     <message>
         <source>sample hole</source>
-        <translation type="unfinished">Probeloch</translation>
+        <translation>Probeloch</translation>
     </message>
     <message>
         <source>valve</source>
-        <translation type="unfinished">Ventil</translation>
+        <translation>Ventil</translation>
     </message>
     <message>
         <source>bunghole</source>
-        <translation type="unfinished">Spundloch</translation>
+        <translation>Spundloch</translation>
     </message>
     <message>
         <source>Openings of the bung besides</source>
-        <translation type="unfinished"></translation>
+        <translation>Sonstiges Öffnen des Spunds</translation>
     </message>
     <message>
         <source>Space above the beer</source>
-        <translation type="unfinished"></translation>
+        <translation>Leerraum über dem Bier</translation>
     </message>
     <message>
         <source>Moved by pump or gas</source>
-        <translation type="unfinished"></translation>
+        <translation>Umfüllungen mit Pumpe oder Gas</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished">nichts</translation>
+        <translation>keine</translation>
     </message>
     <message>
         <source>once</source>
-        <translation type="unfinished"></translation>
+        <translation>einmal</translation>
     </message>
     <message>
         <source>once from below</source>
-        <translation type="unfinished"></translation>
+        <translation>einmal von unten</translation>
     </message>
     <message>
         <source>Top-ups</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachfüllungen</translation>
     </message>
     <message>
         <source>Through the wood</source>
-        <translation type="unfinished"></translation>
+        <translation>Durch das Holz</translation>
     </message>
     <message>
         <source>By draws</source>
-        <translation type="unfinished"></translation>
+        <translation>Durch Proben</translation>
     </message>
     <message>
         <source>By openings</source>
-        <translation type="unfinished"></translation>
+        <translation>Durch Öffnen</translation>
     </message>
     <message>
         <source>By top-ups</source>
-        <translation type="unfinished"></translation>
+        <translation>Durch Nachfüllen</translation>
     </message>
     <message>
         <source>By moving it</source>
-        <translation type="unfinished"></translation>
+        <translation>Durch Umfüllen</translation>
     </message>
     <message>
         <source>All together</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles zusammen</translation>
     </message>
     <message>
         <source>In each litre</source>
-        <translation type="unfinished"></translation>
+        <translation>In jedem Liter</translation>
     </message>
     <message>
         <source>What a litre of water under air holds, to compare</source>
-        <translation type="unfinished"></translation>
+        <translation>Was ein Liter Wasser an der Luft hält, zum Vergleich</translation>
     </message>
     <message>
         <source>through the wood of a used barrel</source>
-        <translation type="unfinished"></translation>
+        <translation>durch das Holz eines gebrauchten Fasses</translation>
     </message>
     <message>
         <source>memory; of a new one: Junqua, Zeng and Pons, OENO One 55(3) (2021)</source>
-        <translation type="unfinished"></translation>
+        <translation>aus dem Gedächtnis; für ein neues: Junqua, Zeng and Pons, OENO One 55(3) (2021)</translation>
     </message>
     <message>
         <source>draws, openings, top-ups, transfers</source>
-        <translation type="unfinished"></translation>
+        <translation>Proben, Öffnen, Nachfüllen, Umfüllen</translation>
     </message>
     <message>
         <source>oxygen in air</source>
-        <translation type="unfinished"></translation>
+        <translation>Sauerstoff in Luft</translation>
     </message>
     <message>
         <source>ideal gas, 20.946 % by volume</source>
-        <translation type="unfinished"></translation>
+        <translation>ideales Gas, 20,946 % nach Volumen</translation>
     </message>
     <message>
         <source>oxygen in water</source>
-        <translation type="unfinished"></translation>
+        <translation>Sauerstoff in Wasser</translation>
     </message>
     <message>
         <source>Packing</source>
-        <translation type="unfinished"></translation>
+        <translation>Abfüllen</translation>
     </message>
     <message>
         <source>How many kegs and bottles a volume fills, and whether the label tells its strength.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viele Kegs und Flaschen eine Menge füllt, und ob das Etikett den Alkoholgehalt trifft.</translation>
     </message>
     <message>
         <source>For beer as it is: beer with fruit, and what the law calls spirits, have other rules.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für Bier, wie es ist: Für Bier mit Früchten und für das, was das Gesetz Spirituose nennt, gelten andere Regeln.</translation>
     </message>
     <message>
         <source>Volume to pack, at 20 °C</source>
-        <translation type="unfinished"></translation>
+        <translation>Menge zum Abfüllen, bei 20 °C</translation>
     </message>
     <message>
         <source>Lost in hoses, foam and breakage</source>
-        <translation type="unfinished"></translation>
+        <translation>Verlust durch Schläuche, Schaum und Bruch</translation>
     </message>
     <message>
         <source>First into</source>
-        <translation type="unfinished"></translation>
+        <translation>Erste Gebinde</translation>
     </message>
     <message>
         <source>keg 20 L</source>
-        <translation type="unfinished"></translation>
+        <translation>Keg 20 L</translation>
     </message>
     <message>
         <source>keg 30 L</source>
-        <translation type="unfinished"></translation>
+        <translation>Keg 30 L</translation>
     </message>
     <message>
         <source>keg 50 L</source>
-        <translation type="unfinished"></translation>
+        <translation>Keg 50 L</translation>
     </message>
     <message>
         <source>keg 1/6 bbl</source>
-        <translation type="unfinished"></translation>
+        <translation>Keg 1/6 bbl</translation>
     </message>
     <message>
         <source>keg 1/4 bbl</source>
-        <translation type="unfinished"></translation>
+        <translation>Keg 1/4 bbl</translation>
     </message>
     <message>
         <source>keg 1/2 bbl</source>
-        <translation type="unfinished"></translation>
+        <translation>Keg 1/2 bbl</translation>
     </message>
     <message>
         <source>bottle 330 mL</source>
-        <translation type="unfinished"></translation>
+        <translation>Flasche 330 mL</translation>
     </message>
     <message>
         <source>bottle 12 fl oz</source>
-        <translation type="unfinished"></translation>
+        <translation>Flasche 12 fl oz</translation>
     </message>
     <message>
         <source>bottle 375 mL</source>
-        <translation type="unfinished"></translation>
+        <translation>Flasche 375 mL</translation>
     </message>
     <message>
         <source>bottle 500 mL</source>
-        <translation type="unfinished"></translation>
+        <translation>Flasche 500 mL</translation>
     </message>
     <message>
         <source>bottle 22 fl oz</source>
-        <translation type="unfinished"></translation>
+        <translation>Flasche 22 fl oz</translation>
     </message>
     <message>
         <source>bottle 750 mL</source>
-        <translation type="unfinished"></translation>
+        <translation>Flasche 750 mL</translation>
     </message>
     <message>
         <source>bottle 1.5 L</source>
-        <translation type="unfinished"></translation>
+        <translation>Flasche 1,5 L</translation>
     </message>
     <message>
         <source>How many of them at most</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viele davon höchstens</translation>
     </message>
     <message>
         <source>The rest into</source>
-        <translation type="unfinished"></translation>
+        <translation>Gebinde für den Rest</translation>
     </message>
     <message>
         <source>How many of them at most; else as many as it fills</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viele davon höchstens; sonst so viele, wie es füllt</translation>
     </message>
     <message>
         <source>Measured strength</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemessener Alkoholgehalt</translation>
     </message>
     <message>
         <source>How sure it is, + and -</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie sicher, + und -</translation>
     </message>
     <message>
         <source>Strength on the label; else the measured one, rounded</source>
-        <translation type="unfinished"></translation>
+        <translation>Alkoholgehalt auf dem Etikett; sonst der gemessene, gerundet</translation>
     </message>
     <message>
         <source>Whose rules the label follows</source>
-        <translation type="unfinished"></translation>
+        <translation>Wessen Regeln das Etikett folgt</translation>
     </message>
     <message>
         <source>US</source>
-        <translation type="unfinished"></translation>
+        <translation>USA</translation>
     </message>
     <message>
         <source>EU</source>
-        <translation type="unfinished"></translation>
+        <translation>EU</translation>
     </message>
     <message>
         <source>Of the first</source>
-        <translation type="unfinished"></translation>
+        <translation>Von den ersten</translation>
     </message>
     <message>
         <source>Of the second</source>
-        <translation type="unfinished"></translation>
+        <translation>Von denen für den Rest</translation>
     </message>
     <message>
         <source>Left over</source>
-        <translation type="unfinished"></translation>
+        <translation>Übrig</translation>
     </message>
     <message>
         <source>Packed</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgefüllt</translation>
     </message>
     <message>
         <source>US beer barrels packed</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgefüllt in US-Bierbarrels</translation>
     </message>
     <message>
         <source>Pure alcohol packed</source>
-        <translation type="unfinished"></translation>
+        <translation>Reiner Alkohol, abgefüllt</translation>
     </message>
     <message>
         <source>Strength on the label</source>
-        <translation type="unfinished"></translation>
+        <translation>Alkoholgehalt auf dem Etikett</translation>
     </message>
     <message>
         <source>Tolerance, + and - (points of % vol)</source>
-        <translation type="unfinished"></translation>
+        <translation>Toleranz, + und - (Prozentpunkte Alkohol)</translation>
     </message>
     <message>
         <source>The label</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Etikett</translation>
     </message>
     <message>
         <source>Within the tolerance.</source>
-        <translation type="unfinished"></translation>
+        <translation>Innerhalb der Toleranz.</translation>
     </message>
     <message>
         <source>Perhaps outside the tolerance: the measurement cannot tell.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vielleicht außerhalb der Toleranz: Die Messung kann es nicht sagen.</translation>
     </message>
     <message>
         <source>Outside the tolerance.</source>
-        <translation type="unfinished"></translation>
+        <translation>Außerhalb der Toleranz.</translation>
     </message>
     <message>
         <source>US beer barrel of 31 gallons</source>
-        <translation type="unfinished"></translation>
+        <translation>US-Bierbarrel von 31 Gallonen</translation>
     </message>
     <message>
         <source>tolerance in the US</source>
-        <translation type="unfinished"></translation>
+        <translation>Toleranz in den USA</translation>
     </message>
     <message>
         <source>tolerance in the EU</source>
-        <translation type="unfinished"></translation>
+        <translation>Toleranz in der EU</translation>
     </message>
     <message>
         <source>3 % lost in packing</source>
-        <translation type="unfinished"></translation>
+        <translation>3 % Verlust beim Abfüllen</translation>
     </message>
 </context>
 <context>
@@ -3495,219 +3495,219 @@
     </message>
     <message>
         <source>Waft the air towards you; never put your face to the hole. Look inside with a lamp that makes no spark.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fächle dir die Luft zu; nie das Gesicht ans Loch. Sieh mit einer Lampe hinein, die keine Funken macht.</translation>
     </message>
     <message>
         <source>To hold it wet, pour in {hold_spirit} of the same kind of spirit and bung it tight. Turn it once a week.</source>
-        <translation type="unfinished"></translation>
+        <translation>Damit es nass bleibt: Gieße {hold_spirit} Spirituose derselben Art hinein und spunde es dicht zu. Dreh es einmal die Woche.</translation>
     </message>
     <message>
         <source>Carbon dioxide collects low in a room and gives no warning. Air the room, lead the gas outside, wear a monitor, and have somebody within call. 5,000 ppm is the limit for a whole working day; at 30,000 ppm leave at once.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kohlendioxid sammelt sich unten im Raum und warnt nicht. Lüfte den Raum, leite das Gas ins Freie, trag ein CO₂-Warngerät; jemand bleibt in Rufweite. 5.000 ppm ist der Grenzwert für einen ganzen Arbeitstag; bei 30.000 ppm geh sofort hinaus.</translation>
     </message>
     <message>
         <source>No flame, sulphur stick or hot work at any barrel that holds or held spirit: its vapour can ignite.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Flamme, keine Schwefelschnitte, kein Schweißen oder Schleifen an einem Fass, in dem Spirituose ist oder war: Ihr Dampf kann sich entzünden.</translation>
     </message>
     <message>
         <source>Push beer through the line with no more than {push_warn}; never above {push_refuse}. The barrel stays open: no head is rated for pressure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Drücke Bier mit höchstens {push_warn} durch die Leitung; nie über {push_refuse}. Das Fass bleibt offen: Kein Fassboden ist auf Druck geprüft.</translation>
     </message>
     <message>
         <source>Relieve the pressure at the bung first. A battery drill, no mains over liquid; a sanitised, cool bit; goggles on. No flame is needed for any of this.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nimm zuerst am Spund den Druck weg. Akku-Bohrmaschine, kein Netzstrom über Flüssigkeit; Bohrer desinfiziert und kühl; Schutzbrille auf. Für nichts davon braucht es eine Flamme.</translation>
     </message>
     <message>
         <source>Tasting strong beer: spit, only a few barrels a day, not alone, and no driving.</source>
-        <translation type="unfinished"></translation>
+        <translation>Starkes Bier verkosten: ausspucken, nur wenige Fässer am Tag, nicht allein, und danach nicht fahren.</translation>
     </message>
     <message>
         <source>A full barrel of 200 L weighs about 250 kg, an empty one about 50 kg. Use a lift or enough hands, and wedge it before you let go.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein volles Fass von 200 L wiegt etwa 250 kg, ein leeres etwa 50 kg. Nimm ein Hebezeug oder genug Hände und verkeile es, bevor du loslässt.</translation>
     </message>
     <message>
         <source>Sanitisers burn eyes and skin: gloves and goggles on, and follow the label.</source>
-        <translation type="unfinished"></translation>
+        <translation>Desinfektionsmittel verätzen Augen und Haut: Handschuhe und Schutzbrille an, und halte dich ans Etikett.</translation>
     </message>
     <message>
         <source>Let beer run through the line into a bucket until it is full of beer. Then lower it to the bottom of the barrel.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lass Bier durch die Leitung in einen Eimer laufen, bis die Leitung voll Bier ist. Dann senke sie bis zum Boden des Fasses.</translation>
     </message>
     <message>
         <source>Cold beer grows as it warms: the gap is for that, {headspace_volume}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kaltes Bier dehnt sich beim Warmwerden aus: Dafür ist der Leerraum, {headspace_volume}.</translation>
     </message>
     <message>
         <source>Close the valve at the tank, then the gas that pushes it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließe das Ventil am Tank, dann das Gas, das drückt.</translation>
     </message>
     <message>
         <source>The first readings, from what is left in the tank. The outlook starts from them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die ersten Messwerte, aus dem Rest im Tank. Der Ausblick geht von ihnen aus.</translation>
     </message>
     <message>
         <source>Taste it from the tank, as it went in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkoste es aus dem Tank, so wie es hineinkam.</translation>
     </message>
     <message>
         <source>Fill a bottle from the tank, close it, write the barrel&apos;s code on it, and keep it cold and dark.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fülle eine Flasche aus dem Tank, verschließe sie, schreib den Code des Fasses darauf und stell sie kalt und dunkel.</translation>
     </message>
     <message>
         <source>Look for leaks once now; then in an hour, after a day, three days and a week. The due list calls you.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sieh jetzt einmal nach Lecks; dann in einer Stunde, nach einem Tag, drei Tagen und einer Woche. Die Liste „Fällig“ ruft dich.</translation>
     </message>
     <message>
         <source>Weigh the barrel with all it holds, without rack and wedges.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiege das Fass mit allem, was darin ist, ohne Gestell und Keile.</translation>
     </message>
     <message>
         <source>Glass below. Ease the sanitised upper nail for a moment. Does it run?</source>
-        <translation type="unfinished"></translation>
+        <translation>Glas darunter. Lockere kurz den desinfizierten oberen Nagel. Läuft es?</translation>
     </message>
     <message>
         <source>The nail is in again, and dry</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Nagel sitzt wieder und ist trocken</translation>
     </message>
     <message>
         <source>The bung is off anyway: dip with a sanitised stick, straight down to the wood.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Spund ist ohnehin heraus: Peile mit einem desinfizierten Stab, gerade hinunter bis aufs Holz.</translation>
     </message>
     <message>
         <source>The bung is in again</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Spund sitzt wieder</translation>
     </message>
     <message>
         <source>It is gauged.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Füllstand ist gemessen.</translation>
     </message>
     <message>
         <source>Wet length of the stick</source>
-        <translation type="unfinished"></translation>
+        <translation>Nasse Länge am Peilstab</translation>
     </message>
     <message>
         <source>Heel drained</source>
-        <translation type="unfinished"></translation>
+        <translation>Neige abgelassen</translation>
     </message>
     <message>
         <source>Days empty</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage leer</translation>
     </message>
     <message>
         <source>Temperature of the sample</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatur der Probe</translation>
     </message>
     <message>
         <source>Temperature of the beer</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatur des Biers</translation>
     </message>
     <message>
         <source>Changes of its air in an hour</source>
-        <translation type="unfinished"></translation>
+        <translation>Luftwechsel pro Stunde</translation>
     </message>
     <message>
         <source>Holds afterwards</source>
-        <translation type="unfinished"></translation>
+        <translation>Inhalt danach</translation>
     </message>
     <message>
         <source>How long it is empty</source>
-        <translation type="unfinished"></translation>
+        <translation>Leerzeit</translation>
     </message>
     <message>
         <source>Refill within</source>
-        <translation type="unfinished"></translation>
+        <translation>Frist zum Wiederfüllen</translation>
     </message>
     <message>
         <source>Spirit to hold it wet</source>
-        <translation type="unfinished"></translation>
+        <translation>Spirituose zum Nasshalten</translation>
     </message>
     <message>
         <source>Wipe it dry, and look again in an hour.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wisch es trocken und sieh in einer Stunde wieder nach.</translation>
     </message>
     <message>
         <source>Is the gas shut? Take the lance out and lay the bung on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ist das Gas zu? Nimm die Lanze heraus und leg den Spund auf.</translation>
     </message>
     <message>
         <source>Take the bung out. Waft the air towards you; never put your face to the hole.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nimm den Spund heraus. Fächle dir die Luft zu; nie das Gesicht ans Loch.</translation>
     </message>
     <message>
         <source>How long has it been empty?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie lange ist es schon leer?</translation>
     </message>
     <message>
         <source>Empty for {days_empty}. {fitness}</source>
-        <translation type="unfinished"></translation>
+        <translation>Leerzeit: {days_empty}. {fitness}</translation>
     </message>
     <message>
         <source>Lay out: a battery drill with a bit of 2.8 mm, a stainless nail of 3 mm, a hammer, pliers, a clean glass, sanitiser.</source>
-        <translation type="unfinished"></translation>
+        <translation>Leg bereit: Akku-Bohrmaschine mit 2,8-mm-Bohrer, Edelstahlnagel von 3 mm, Hammer, Zange, sauberes Glas, Desinfektionsmittel.</translation>
     </message>
     <message>
         <source>It runs slowly against the vacuum. Do not open the bung for it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es läuft langsam gegen den Unterdruck. Öffne dafür nicht den Spund.</translation>
     </message>
     <message>
         <source>Tap the sanitised nail in, wipe the head, and look if it is dry.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klopfe den desinfizierten Nagel ein, wisch den Boden ab und sieh, ob er trocken ist.</translation>
     </message>
     <message>
         <source>Tip the water off, turn it over, and wet the other head the same way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kipp das Wasser ab, dreh das Fass um und mach den anderen Boden ebenso nass.</translation>
     </message>
     <message>
         <source>If it still weeps, fill it with cold water until it holds: two days at most.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nässt es noch, fülle es mit kaltem Wasser, bis es hält: höchstens zwei Tage.</translation>
     </message>
     <message>
         <source>A barrel that was wet a month ago needs none: skip it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Fass, das vor einem Monat nass war, braucht das nicht: Überspring den Schritt.</translation>
     </message>
     <message>
         <source>Does it hold?</source>
-        <translation type="unfinished"></translation>
+        <translation>Hält es?</translation>
     </message>
     <message>
         <source>Drain all water, and let the wood cool.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lass alles Wasser ab und das Holz abkühlen.</translation>
     </message>
     <message>
         <source>It is cool, and nothing runs out any more</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist kühl, und es läuft nichts mehr heraus</translation>
     </message>
     <message>
         <source>Lay it down; stand it on either head by turns. A quarter turn twice a day, so that each stave is wet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Leg es hin; stell es abwechselnd auf beide Böden. Zweimal am Tag eine Vierteldrehung, damit jede Daube nass wird.</translation>
     </message>
     <message>
         <source>Sanitise the bung and bunghole outside, syringe and tube. Have the gas lance at hand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Desinfiziere Spund und Spundloch außen, Spritze und Schlauch. Halte die Gaslanze bereit.</translation>
     </message>
     <message>
         <source>Close the gas, take the lance out, and bung it at once.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließe das Gas, nimm die Lanze heraus und spunde es sofort zu.</translation>
     </message>
     <message>
         <source>Sanitise tube and bunghole, and let beer run through the tube until it is full of beer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Desinfiziere Füllrohr und Spundloch und lass Bier durch das Füllrohr laufen, bis es voll Bier ist.</translation>
     </message>
     <message>
         <source>The tube is clean and full of beer</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Füllrohr ist sauber und voll Bier</translation>
     </message>
     <message>
         <source>Ease the bung. Fill slowly, with the tube under the surface.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lockere den Spund. Fülle langsam, das Füllrohr unter der Oberfläche.</translation>
     </message>
     <message>
         <source>Close the valve at the tank, then the gas that pushes it, then the bung.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließe das Ventil am Tank, dann das Gas, das drückt, dann das Spundloch.</translation>
     </message>
     <message>
         <source>Bung it at once, and wipe it dry.</source>
-        <translation type="unfinished"></translation>
+        <translation>Spunde es sofort zu und wisch es trocken.</translation>
     </message>
 </context>
 <context>
@@ -3783,10 +3783,6 @@
         <translation>Wer?</translation>
     </message>
     <message>
-        <source>Give the sheet up</source>
-        <translation>Bogen abbrechen</translation>
-    </message>
-    <message>
         <source>Skip</source>
         <translation>Überspringen</translation>
     </message>
@@ -3817,6 +3813,10 @@
     <message>
         <source>Why is it skipped?</source>
         <translation>Warum wird er übersprungen?</translation>
+    </message>
+    <message>
+        <source>Give up</source>
+        <translation>Aufgeben</translation>
     </message>
 </context>
 <context>
@@ -4263,7 +4263,7 @@
     </message>
     <message>
         <source>re-wet and store</source>
-        <translation>wässern und lagern</translation>
+        <translation>nass halten und lagern</translation>
     </message>
     <message>
         <source>sour beer</source>
@@ -4863,23 +4863,23 @@
     </message>
     <message>
         <source>not as it should be</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht, wie es sein soll</translation>
     </message>
     <message>
         <source>stays below the 8-hour limit, by the model; a monitor decides</source>
-        <translation type="unfinished"></translation>
+        <translation>bleibt nach dem Modell unter dem 8-Stunden-Grenzwert; das CO₂-Warngerät entscheidet</translation>
     </message>
     <message>
         <source>would pass 30,000 ppm: do not begin; lead the gas outside</source>
-        <translation type="unfinished"></translation>
+        <translation>würde 30.000 ppm überschreiten: nicht anfangen; Gas ins Freie leiten</translation>
     </message>
     <message>
         <source>would pass 40,000 ppm, danger to life: do not begin; lead the gas outside</source>
-        <translation type="unfinished"></translation>
+        <translation>würde 40.000 ppm überschreiten, Lebensgefahr: nicht anfangen; Gas ins Freie leiten</translation>
     </message>
     <message>
         <source>days</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage</translation>
     </message>
 </context>
 <context>
@@ -5033,11 +5033,11 @@
     <message>
         <source>%1: %2</source>
         <comment>a formula and its publication</comment>
-        <translation type="unfinished">%1: %2</translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>May be left out</source>
-        <translation type="unfinished">Kann offen bleiben</translation>
+        <translation>Kann offen bleiben</translation>
     </message>
 </context>
 <context>
@@ -5355,7 +5355,7 @@
     </message>
     <message>
         <source>%1: time is up. %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Die Zeit ist um. %2</translation>
     </message>
 </context>
 <context>
