@@ -88,7 +88,7 @@
     </message>
     <message>
         <source>Next</source>
-        <translation>Als Nächstes</translation>
+        <translation>Danach</translation>
     </message>
     <message>
         <source>Outlook</source>
@@ -800,7 +800,7 @@
     </message>
     <message>
         <source>Gas used</source>
-        <translation>Gasverbrauch</translation>
+        <translation>Gas verbraucht</translation>
     </message>
     <message>
         <source>Its volume at one atmosphere</source>
@@ -2373,10 +2373,6 @@
         <translation>%1 bar</translation>
     </message>
     <message>
-        <source>%1 kN</source>
-        <translation>%1 kN</translation>
-    </message>
-    <message>
         <source>%1 in</source>
         <translation>%1 in</translation>
     </message>
@@ -3123,7 +3119,7 @@
     </message>
     <message>
         <source>For next</source>
-        <translation>Als Nächstes</translation>
+        <translation>Danach</translation>
     </message>
     <message>
         <source>What goes in?</source>
@@ -3207,7 +3203,7 @@
     </message>
     <message>
         <source>Gas used</source>
-        <translation>Gasverbrauch</translation>
+        <translation>Gas verbraucht</translation>
     </message>
     <message>
         <source>Time to purge</source>
@@ -3784,7 +3780,7 @@
     </message>
     <message>
         <source>Skip</source>
-        <translation>Überspringen</translation>
+        <translation>Auslassen</translation>
     </message>
     <message>
         <source>Leave it</source>
@@ -5778,10 +5774,6 @@
         <translation>Beginnen</translation>
     </message>
     <message>
-        <source>Paused, %1 left</source>
-        <translation>Angehalten, noch %1</translation>
-    </message>
-    <message>
         <source>Time is up</source>
         <translation>Die Zeit ist um</translation>
     </message>
@@ -5820,6 +5812,10 @@
     <message>
         <source>May be left out</source>
         <translation>Kann offen bleiben</translation>
+    </message>
+    <message>
+        <source>Paused</source>
+        <translation>Angehalten</translation>
     </message>
 </context>
 </TS>

@@ -31,14 +31,10 @@ struct WorkFacts {
 /// How a number is to be said. The value is in SI; fractions and volumes per volume are 0 to 1.
 enum class Form : std::uint8_t {
     Volume,
-    SmallVolume,
     Mass,
     Duration,
     Pressure,
-    Force,
     Length,
-    SmallLength,
-    Strength,
     StrengthRise,  ///< in points of % vol
     Gravity,
     Share,   ///< %

@@ -98,8 +98,7 @@ Result<Volume> growth(const WorkFacts& facts)
 
 SheetNumber headspaceVolume(const WorkFacts& facts)
 {
-    return numberFrom(growth(facts),
-                      [](Volume more) { return said(Form::SmallVolume, more.si()); });
+    return numberFrom(growth(facts), [](Volume more) { return said(Form::Volume, more.si()); });
 }
 
 SheetNumber headspace(const WorkFacts& facts)
@@ -111,7 +110,7 @@ SheetNumber headspace(const WorkFacts& facts)
         SPILE_ASSIGN(dip, vessel::lyingDip(shape, whole - more));
         return std::max(shape.bilge - dip, leastHeadspace);
     }();
-    return numberFrom(found, [](Length gap) { return said(Form::SmallLength, gap.si()); });
+    return numberFrom(found, [](Length gap) { return said(Form::Length, gap.si()); });
 }
 
 // Above the lees and well below the level to come: a quarter to a half of the head.

@@ -65,7 +65,7 @@ SheetNumber fitness(const WorkFacts& facts)
 SheetNumber wetSpirit(const WorkFacts& facts)
 {
     return numberFrom(rewettingOf(facts), [](const wood::Rewetting& wet) {
-        return said(Form::SmallVolume, wet.spirit.median.si(), wet.spirit.low.si(),
+        return said(Form::Volume, wet.spirit.median.si(), wet.spirit.low.si(),
                     wet.spirit.high.si());
     });
 }
@@ -79,7 +79,7 @@ SheetNumber holdSpirit(const WorkFacts& facts)
         return wood::rewetting(inner, days(aMonth));
     }();
     return numberFrom(found, [](const wood::Rewetting& wet) {
-        return said(Form::SmallVolume, wet.spirit.median.si(), wet.spirit.low.si(),
+        return said(Form::Volume, wet.spirit.median.si(), wet.spirit.low.si(),
                     wet.spirit.high.si());
     });
 }
@@ -132,7 +132,7 @@ SheetNumber spiritTaken(const WorkFacts& facts)
         }
         return poured - drained;
     }();
-    return numberFrom(found, [](Volume taken) { return said(Form::SmallVolume, taken.si()); });
+    return numberFrom(found, [](Volume taken) { return said(Form::Volume, taken.si()); });
 }
 
 SheetNumber spiritLeftAdds(const WorkFacts& facts)

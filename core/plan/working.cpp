@@ -12,7 +12,7 @@ namespace spile::plan {
 namespace {
 
 // What was filled in at this step and is a number; a tick is 1.
-std::map<std::string, std::int64_t> numbersOf(const Step& step, const WorkValues& values)
+std::map<std::string, std::int64_t> filledInAt(const Step& step, const WorkValues& values)
 {
     std::map<std::string, std::int64_t> numbers;
     const auto take = [&](const std::string& name) {
@@ -120,6 +120,25 @@ std::string missingOf(const Step& step, const WorkValues& values)
     return {};
 }
 
+std::vector<std::string> numbersOf(const Step& step, const WorkValues& values,
+                                   const std::vector<std::string>& alsoIn)
+{
+    std::vector<std::string> names = shownNames(step.facts, values);
+    const auto addFrom = [&](const std::string& words) {
+        const auto more = namesIn(words);
+        names.insert(names.end(), more.begin(), more.end());
+    };
+    addFrom(step.say);
+    addFrom(step.hint);
+    std::for_each(alsoIn.begin(), alsoIn.end(), addFrom);
+    if (step.timer && !step.timer->number.empty()) {
+        names.push_back(step.timer->number);
+    }
+    std::sort(names.begin(), names.end());
+    names.erase(std::unique(names.begin(), names.end()), names.end());
+    return names;
+}
+
 std::span<const std::string_view> skipReasons()
 {
     static constexpr std::array<std::string_view, 5> reasons = {"not needed today", "done before",
@@ -152,7 +171,7 @@ Result<Finished> finishStep(cellar::Cellar& cellar, const Sheet& sheet, const Su
     cellar::StepEnd end;
     end.outcome = finish.outcome;
     end.reason = finish.reason;
-    end.values = numbersOf(*step, work.values);
+    end.values = filledInAt(*step, work.values);
     end.words = wordsOf(*step, work.values);
     end.nextStep = next == nullptr ? std::string() : next->name;
     end.person = finish.person;

@@ -29,6 +29,11 @@ struct Place {
 /// The name of the first tick or ask that the step still needs; empty if it can be done.
 [[nodiscard]] std::string missingOf(const Step& step, const cellar::WorkValues& values);
 
+/// The names of all numbers that the step shows now, in its words, its timer and its facts, and
+/// those in `alsoIn`, such as the words of its cautions. Each once.
+[[nodiscard]] std::vector<std::string> numbersOf(const Step& step, const cellar::WorkValues& values,
+                                                 const std::vector<std::string>& alsoIn);
+
 /// Whether `name` is something that a step can record.
 [[nodiscard]] bool knowsRecord(std::string_view name);
 /// Whether the step is left for the tasting sheet, which records it itself.

@@ -138,7 +138,7 @@ Page {
         objectName: "timer"
         width: parent.width
         visible: page.viewModel.timed && page.viewModel.begun
-        text: page.viewModel.timer.text
+        text: page.viewModel.pausedText.length > 0 ? page.viewModel.pausedText : page.viewModel.timer.text
         caption: page.viewModel.timerCaption
         overdue: page.viewModel.timer.over
     }

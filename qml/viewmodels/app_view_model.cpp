@@ -43,10 +43,11 @@ void AppViewModel::connectPages()
 {
     connect(&navigator_, &Navigator::changed, this, &AppViewModel::pageChanged);
     connect(&people_, &PeopleViewModel::chosen, this, [this] {
+        const std::string sheet = std::exchange(wantedSheet_, {});
         if (navigator_.page() == Navigator::People) {
             navigator_.back();
         }
-        if (const std::string sheet = std::exchange(wantedSheet_, {}); !sheet.empty()) {
+        if (!sheet.empty()) {
             beginWork(sheet);
         }
     });
@@ -82,6 +83,9 @@ void AppViewModel::connectPages()
 void AppViewModel::pageChanged()
 {
     notice_.clear();
+    if (navigator_.page() != Navigator::People) {
+        wantedSheet_.clear();  // nobody was chosen for it
+    }
     barrel_.setTasting(navigator_.pages().contains(Navigator::Draw) ||
                        navigator_.pages().contains(Navigator::Taste) ||
                        (navigator_.pages().contains(Navigator::Steps) && work_.leadsToTasting()));

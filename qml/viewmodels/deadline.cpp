@@ -58,17 +58,17 @@ void Deadline::look()
     }
 }
 
-QString Deadline::text() const
+QString Deadline::text() const { return end_ ? written(left()) : QString(); }
+
+QString Deadline::written(Milliseconds left)
 {
-    if (!end_) {
-        return {};
-    }
     // Whole seconds: none is left only when it is over.
-    const auto seconds = isOver() ? std::chrono::floor<std::chrono::seconds>(-left()).count()
-                                  : std::chrono::ceil<std::chrono::seconds>(left()).count();
+    const bool over = left <= Milliseconds(0);
+    const auto seconds = over ? std::chrono::floor<std::chrono::seconds>(-left).count()
+                              : std::chrono::ceil<std::chrono::seconds>(left).count();
     constexpr int secondsPerMinute = 60;
     return QStringLiteral("%1%2:%3")
-        .arg(isOver() && seconds > 0 ? QStringLiteral("+") : QString())
+        .arg(over && seconds > 0 ? QStringLiteral("+") : QString())
         .arg(seconds / secondsPerMinute)
         .arg(seconds % secondsPerMinute, 2, 10, QLatin1Char('0'));
 }

@@ -32,6 +32,8 @@ public:
     void look();
 
     [[nodiscard]] QString text() const;
+    /// A time that is left as it is written: "4:05", or "+0:12" once it is over.
+    [[nodiscard]] static QString written(Milliseconds left);
     [[nodiscard]] bool isRunning() const { return end_.has_value(); }
     [[nodiscard]] bool isOver() const { return end_ && left() <= Milliseconds(0); }
 

@@ -20,7 +20,6 @@ public:
         };
         switch (form) {
             case plan::Form::Volume:
-            case plan::Form::SmallVolume:
                 return formats.volume(cubicMetres(value));
             case plan::Form::Mass:
                 return us ? tr("%1 lb").arg(said(inPounds(kilograms(value)), 1))
@@ -30,14 +29,9 @@ public:
             case plan::Form::Pressure:
                 return us ? tr("%1 psi").arg(said(inPsi(pascals(value)), 1))
                           : tr("%1 bar").arg(said(inBars(pascals(value)), 2));
-            case plan::Form::Force:
-                return tr("%1 kN").arg(said(value / 1e3, 1));
             case plan::Form::Length:
-            case plan::Form::SmallLength:
                 return us ? tr("%1 in").arg(said(inInches(metres(value)), 1))
                           : tr("%1 cm").arg(said(value * 1e2, 1));
-            case plan::Form::Strength:
-                return formats.strength(value);
             case plan::Form::StrengthRise:
                 return tr("%1 points of % vol").arg(said(value * 1e2, 2));
             case plan::Form::Gravity:

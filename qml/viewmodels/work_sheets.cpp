@@ -77,4 +77,14 @@ QString WorkSheets::caution(const std::string& name) const
     return found == cautions_.end() ? QString::fromStdString(name) : said(found->second);
 }
 
+std::vector<std::string> WorkSheets::cautionsOf(const plan::Step& step) const
+{
+    std::vector<std::string> words;
+    for (const std::string& name : step.cautions) {
+        const auto found = cautions_.find(name);
+        words.push_back(found == cautions_.end() ? name : found->second);
+    }
+    return words;
+}
+
 }  // namespace spile::viewmodels

@@ -22,8 +22,9 @@ public:
     [[nodiscard]] static QString said(const std::string& words);
     /// What a number or a choice is called.
     [[nodiscard]] QString label(const std::string& name) const;
-    /// The words of a caution.
+    /// The words of a caution, and as they were written.
     [[nodiscard]] QString caution(const std::string& name) const;
+    [[nodiscard]] std::vector<std::string> cautionsOf(const plan::Step& step) const;
 
 private:
     std::vector<plan::Sheet> sheets_;

@@ -55,9 +55,17 @@ QString WorkViewModel::filled(const std::string& words) const
     QString text = QString::fromStdString(words);
     for (const std::string& name : plan::namesIn(words)) {
         text.replace(QStringLiteral("{%1}").arg(QString::fromStdString(name)),
-                     said(plan::numberOf(name, facts_)));
+                     said(numberOf(name)));
     }
     return text;
+}
+
+// They were computed with the rest of what was seen, not here on the UI thread.
+plan::SheetNumber WorkViewModel::numberOf(const std::string& name) const
+{
+    const auto found = numbers_.find(name);
+    return found == numbers_.end() ? plan::SheetNumber{plan::Form::None, 0, {}, {}, name}
+                                   : found->second;
 }
 
 QString WorkViewModel::said(const plan::SheetNumber& number) const
@@ -115,16 +123,20 @@ QString WorkViewModel::beginMissing() const
     if (step_ == nullptr || !step_->timer || step_->timer->number.empty()) {
         return {};
     }
-    const plan::SheetNumber number = plan::numberOf(step_->timer->number, facts_);
+    const plan::SheetNumber number = numberOf(step_->timer->number);
     return number.form == plan::Form::Duration ? QString() : said(number);
+}
+
+QString WorkViewModel::pausedText() const
+{
+    return work_.timer && work_.timer->pausedLeft ? Deadline::written(*work_.timer->pausedLeft)
+                                                  : QString();
 }
 
 QString WorkViewModel::timerCaption() const
 {
-    if (work_.timer && work_.timer->pausedLeft) {
-        const plan::SheetNumber left{
-            plan::Form::Duration, std::chrono::duration<double>(*work_.timer->pausedLeft).count()};
-        return tr("Paused, %1 left").arg(said(left));
+    if (!pausedText().isEmpty()) {
+        return tr("Paused");
     }
     return timer_.isOver() ? tr("Time is up") : QString();
 }
@@ -238,7 +250,7 @@ void WorkViewModel::showRows()
             asks.push_back(lineOf(name));
         }
         for (const std::string& name : plan::shownNames(step_->facts, work_.values)) {
-            const plan::SheetNumber number = plan::numberOf(name, facts_);
+            const plan::SheetNumber number = numberOf(name);
             facts.push_back(
                 {QString::fromStdString(name), sheets_.label(name), said(number), number.caution});
         }

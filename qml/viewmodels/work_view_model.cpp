@@ -30,14 +30,24 @@ WorkViewModel::WorkViewModel(Context& context, PeopleViewModel& people, const Wo
 }
 
 // Also what others have recorded of the barrel meanwhile.
-Result<WorkViewModel::Seen> WorkViewModel::see(cellar::Cellar& cellar, const SubjectId& run)
+Result<WorkViewModel::Seen> WorkViewModel::see(cellar::Cellar& cellar, const SubjectId& run,
+                                               const WorkSheets& sheets)
 {
     SPILE_ASSIGN(work, cellar::readWork(cellar, run));
     SPILE_ASSIGN(facts,
                  plan::readFacts(cellar.database(), work.barrel, cellar.outside().clock.now()));
     SPILE_ASSIGN(beers, cellar::named(cellar.database(), "batch", {}, namesMost));
     facts.values = work.values;
-    return Seen{std::move(work), std::move(facts), std::move(beers)};
+    Seen seen{std::move(work), std::move(facts), std::move(beers), {}};
+    const plan::Sheet* sheet = sheets.find(seen.work.sheet);
+    const plan::Step* step = sheet == nullptr ? nullptr : plan::findStep(*sheet, seen.work.step);
+    if (step != nullptr) {
+        for (const std::string& name :
+             plan::numbersOf(*step, seen.work.values, sheets.cautionsOf(*step))) {
+            seen.numbers[name] = plan::numberOf(name, seen.facts);
+        }
+    }
+    return seen;
 }
 
 void WorkViewModel::begin(const std::string& sheet, const cellar::BarrelRow& barrel)
@@ -49,7 +59,7 @@ void WorkViewModel::begin(const std::string& sheet, const cellar::BarrelRow& bar
     }
     context_.workers.act(
         this,
-        [=, barrel = barrel.barrel, person = *people_.who(),
+        [=, &sheets = sheets_, barrel = barrel.barrel, person = *people_.who(),
          step = first->name](cellar::Cellar& cellar) -> Result<Seen> {
             SPILE_ASSIGN(open, cellar::openWork(cellar));
             const auto same = std::find_if(open.begin(), open.end(), [&](const auto& work) {
@@ -57,10 +67,10 @@ void WorkViewModel::begin(const std::string& sheet, const cellar::BarrelRow& bar
             });
             if (same != open.end()) {
                 SPILE_TRY(cellar::goOnWithWork(cellar, same->run));
-                return see(cellar, same->run);
+                return see(cellar, same->run, sheets);
             }
             SPILE_ASSIGN(run, cellar::beginWork(cellar, sheet, step, barrel, person));
-            return see(cellar, run);
+            return see(cellar, run, sheets);
         },
         [this](Result<Seen> seen) {
             const bool open = seen.has_value();
@@ -75,9 +85,9 @@ void WorkViewModel::resume(const SubjectId& run)
 {
     context_.workers.act(
         this,
-        [run](cellar::Cellar& cellar) -> Result<Seen> {
+        [run, &sheets = sheets_](cellar::Cellar& cellar) -> Result<Seen> {
             SPILE_TRY(cellar::goOnWithWork(cellar, run));
-            return see(cellar, run);
+            return see(cellar, run, sheets);
         },
         [this](Result<Seen> seen) {
             const bool open = seen.has_value();
@@ -96,9 +106,10 @@ void WorkViewModel::perform(Act act)
     ++pending_;
     context_.workers.act(
         this,
-        [act = std::move(act), run = work_.run](cellar::Cellar& cellar) -> Result<Seen> {
+        [act = std::move(act), run = work_.run,
+         &sheets = sheets_](cellar::Cellar& cellar) -> Result<Seen> {
             SPILE_TRY(act(cellar, run));
-            return see(cellar, run);
+            return see(cellar, run, sheets);
         },
         [this](Result<Seen> seen) {
             --pending_;
@@ -122,6 +133,7 @@ void WorkViewModel::take(Result<Seen> seen)
     work_ = std::move(seen->work);
     facts_ = std::move(seen->facts);
     beers_ = std::move(seen->beers);
+    numbers_ = std::move(seen->numbers);
     sheet_ = sheets_.find(work_.sheet);
     step_ = sheet_ == nullptr ? nullptr : plan::findStep(*sheet_, work_.step);
     if (otherTimer) {
@@ -140,7 +152,10 @@ void WorkViewModel::refresh()
         return;
     }
     context_.workers.read(
-        this, [run = work_.run](cellar::Cellar& cellar) { return see(cellar, run); },
+        this,
+        [run = work_.run, &sheets = sheets_](cellar::Cellar& cellar) {
+            return see(cellar, run, sheets);
+        },
         [this, run = work_.run](Result<Seen> seen) {
             if (seen && run == work_.run && !isBusy()) {
                 take(std::move(seen));
@@ -176,7 +191,7 @@ std::optional<Milliseconds> WorkViewModel::plannedTime() const
     if (step_->timer->number.empty()) {
         return Milliseconds(std::llround(step_->timer->minutes * msPerMinute));
     }
-    const plan::SheetNumber number = plan::numberOf(step_->timer->number, facts_);
+    const plan::SheetNumber number = numberOf(step_->timer->number);
     return number.form == plan::Form::Duration
                ? std::optional(Milliseconds(std::llround(number.value * msPerSecond)))
                : std::nullopt;
@@ -227,13 +242,14 @@ void WorkViewModel::endStep(const std::string& outcome, const std::string& reaso
     ending_ = true;
     context_.workers.act(
         this,
-        [sheet = *sheet_, run = work_.run, finish = plan::Finish{outcome, reason, people_.who()}](
+        [sheet = *sheet_, run = work_.run, &sheets = sheets_,
+         finish = plan::Finish{outcome, reason, people_.who()}](
             cellar::Cellar& cellar) -> Result<Ended> {
             SPILE_ASSIGN(finished, plan::finishStep(cellar, sheet, run, finish));
             if (finished.nextStep.empty()) {
                 return Ended{finished, {}};
             }
-            SPILE_ASSIGN(seen, see(cellar, run));
+            SPILE_ASSIGN(seen, see(cellar, run, sheets));
             return Ended{finished, std::move(seen)};
         },
         [this](Result<Ended> ended) {

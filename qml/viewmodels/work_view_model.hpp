@@ -39,6 +39,8 @@ class WorkViewModel : public QObject {
     Q_PROPERTY(QString beginMissing READ beginMissing NOTIFY changed FINAL)
     Q_PROPERTY(bool timed READ isTimed NOTIFY changed FINAL)
     Q_PROPERTY(spile::viewmodels::Deadline* timer READ timer CONSTANT FINAL)
+    /// What was left when the timer was paused, "4:05"; empty if it is not.
+    Q_PROPERTY(QString pausedText READ pausedText NOTIFY changed FINAL)
     Q_PROPERTY(QString timerCaption READ timerCaption NOTIFY changed FINAL)
     Q_PROPERTY(bool tastes READ isTasting NOTIFY changed FINAL)
     Q_PROPERTY(QString finishText READ finishText NOTIFY changed FINAL)
@@ -82,6 +84,7 @@ public:
     [[nodiscard]] QString beginMissing() const;
     [[nodiscard]] bool isTimed() const { return step_ != nullptr && step_->timer.has_value(); }
     [[nodiscard]] Deadline* timer() { return &timer_; }
+    [[nodiscard]] QString pausedText() const;
     [[nodiscard]] QString timerCaption() const;
     [[nodiscard]] bool isTasting() const { return step_ != nullptr && plan::tastes(*step_); }
     [[nodiscard]] QString finishText() const;
@@ -120,10 +123,12 @@ private:
         cellar::OpenWork work;
         plan::WorkFacts facts;
         std::vector<cellar::NamedRow> beers;
+        std::map<std::string, plan::SheetNumber> numbers;  // that the step shows
     };
     // The act, then the sheet as it is after it; on the writer, which owns open work.
     using Act = std::function<Result<void>(cellar::Cellar&, const SubjectId& run)>;
-    [[nodiscard]] static Result<Seen> see(cellar::Cellar& cellar, const SubjectId& run);
+    [[nodiscard]] static Result<Seen> see(cellar::Cellar& cellar, const SubjectId& run,
+                                          const WorkSheets& sheets);
     void perform(Act act);
     void take(Result<Seen> seen);
     void keep(const std::string& ask, const std::optional<cellar::WorkValue>& value);
@@ -135,6 +140,7 @@ private:
     [[nodiscard]] AskLine lineOf(const std::string& name) const;
     [[nodiscard]] QString filled(const std::string& words) const;
     [[nodiscard]] QString said(const plan::SheetNumber& number) const;
+    [[nodiscard]] plan::SheetNumber numberOf(const std::string& name) const;
     [[nodiscard]] std::optional<Milliseconds> plannedTime() const;
     [[nodiscard]] bool needsBegin() const;
     [[nodiscard]] bool isBusy() const { return pending_ > 0 || ending_; }
@@ -146,6 +152,7 @@ private:
     const plan::Step* step_ = nullptr;
     cellar::OpenWork work_;
     plan::WorkFacts facts_;
+    std::map<std::string, plan::SheetNumber> numbers_;
     std::vector<cellar::NamedRow> beers_;
     AskRows asks_;
     FactRows factRows_;

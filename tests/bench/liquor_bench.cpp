@@ -4,31 +4,9 @@
 #include "core/liquor/extract.hpp"
 #include "core/liquor/gravity.hpp"
 #include "core/liquor/mixing.hpp"
-#include "tests/bench/report.hpp"
+#include "tests/bench/counted.hpp"
 
-#include <atomic>
 #include <cmath>
-#include <cstdlib>
-#include <new>
-
-namespace {
-
-std::atomic<std::size_t> allocations{0};
-
-}  // namespace
-
-// Counts what is allocated. NOLINTBEGIN(misc-new-delete-overloads): the sized forms call these.
-void* operator new(std::size_t size)
-{
-    ++allocations;
-    if (void* memory = std::malloc(size)) {  // NOLINT(cppcoreguidelines-no-malloc)
-        return memory;
-    }
-    throw std::bad_alloc();
-}
-void operator delete(void* memory) noexcept { std::free(memory); }
-void operator delete(void* memory, std::size_t /*size*/) noexcept { std::free(memory); }
-// NOLINTEND(misc-new-delete-overloads)
 
 namespace {
 
@@ -39,7 +17,7 @@ constexpr int rounds = 15;
 constexpr int calls = 1'000'000;
 constexpr int inputs = 1000;  // different ones, over and over
 
-std::size_t counted = 0;  // allocations while the clock ran
+long counted = 0;  // allocations while the clock ran
 
 // Times a million calls of `work`, which is given a number that goes from 0 to 1.
 template <class Work>
@@ -48,13 +26,13 @@ bench::Times timesOf(Work work)
     bench::Times times;
     double sum = 0;
     for (int round = 0; round < rounds; ++round) {
-        const std::size_t before = allocations;
+        const long before = bench::allocations;
         const auto start = std::chrono::steady_clock::now();
         for (int i = 0; i < calls; ++i) {
             sum += work(static_cast<double>(i % inputs) / inputs);
         }
         const std::chrono::duration<double> taken = std::chrono::steady_clock::now() - start;
-        counted += allocations - before;
+        counted += bench::allocations - before;
         times.addSeconds(taken.count());
     }
     if (!std::isfinite(sum)) {
@@ -86,7 +64,7 @@ void run()
                        .alcoholByVolume;
                }),
                once, "2");
-    std::printf("  %-44s %8zu  goal 0\n", "allocations in all these calls", counted);
+    std::printf("  %-44s %8ld  goal 0\n", "allocations in all these calls", counted);
 }
 
 }  // namespace

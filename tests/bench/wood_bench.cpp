@@ -2,40 +2,17 @@
 // water and ethanol in the same run.
 #include "core/liquor/ethanol_water.hpp"
 #include "core/wood/loss_band.hpp"
-#include "tests/bench/report.hpp"
+#include "tests/bench/counted.hpp"
 
 #include <array>
-#include <atomic>
 #include <cmath>
-#include <cstdlib>
-#include <new>
 #include <numbers>
-
-namespace {
-
-std::atomic<long> allocations = 0;
-
-}  // namespace
-
-// Counts what is allocated. NOLINTBEGIN(misc-new-delete-overloads): the sized forms call these.
-void* operator new(std::size_t size)
-{
-    ++allocations;
-    if (void* memory = std::malloc(size)) {  // NOLINT(cppcoreguidelines-no-malloc)
-        return memory;
-    }
-    throw std::bad_alloc();
-}
-void operator delete(void* memory) noexcept { std::free(memory); }
-void operator delete(void* memory, std::size_t /*size*/) noexcept { std::free(memory); }
-// NOLINTEND(misc-new-delete-overloads)
 
 namespace spile::bench {
 
 namespace {
 
 constexpr std::size_t days = 730;
-constexpr int batches = 200;
 
 using Year = std::array<wood::Climate, days>;
 
@@ -47,32 +24,6 @@ Year seasons()
         all[i] = {celsius(15 - 6 * std::cos(turn)), 0.70 + 0.05 * std::sin(turn)};
     }
     return all;
-}
-
-// What a call takes, with the baseline measured between its batches: what else the machine does
-// then falls on both.
-struct Pair {
-    Times baseline;
-    Times work;
-
-    [[nodiscard]] double ratio() const { return work.median() / baseline.median(); }
-};
-
-template <class Baseline, class Work>
-Pair timed(Baseline baseline, Work work)
-{
-    constexpr int calls = 1000;
-    Pair pair;
-    for (int batch = 0; batch < batches; ++batch) {
-        const auto start = std::chrono::steady_clock::now();
-        for (int i = 0; i < calls; ++i) {
-            baseline(i);
-        }
-        const std::chrono::duration<double> taken = std::chrono::steady_clock::now() - start;
-        pair.baseline.addSeconds(taken.count() / calls);
-        pair.work.add(work);
-    }
-    return pair;
 }
 
 void line(const char* name, const Pair& pair, const char* goal)

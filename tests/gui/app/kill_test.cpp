@@ -46,8 +46,8 @@ struct Device {
     viewmodels::AppViewModel app;
 };
 
-// A cellar with one full barrel and one person.
-void makeCellar(const QString& folder)
+// A cellar with one person and that barrel.
+void makeCellar(const QString& folder, const cellar::NewBarrel& barrel)
 {
     Device device(folder);
     auto made = cellar::Cellar::create(
@@ -55,12 +55,29 @@ void makeCellar(const QString& folder)
         {"Test", "TEST", "Phone"});
     QVERIFY(made.has_value());
     QVERIFY(cellar::registerPerson(**made, "Ada").has_value());
+    QVERIFY(cellar::registerBarrel(**made, barrel).has_value());
+}
+
+Instant daysAgo(int days) { return system::SystemClock().now() - std::chrono::days(days); }
+
+cellar::NewBarrel fullBarrel()
+{
     cellar::NewBarrel barrel;
     barrel.mark = "Rum 3";
     cellar::FullSince full;
-    full.since = {device.clock.now() - std::chrono::days(300), 0};
+    full.since = {daysAgo(300), 0};
     barrel.fullSince = full;
-    QVERIFY(cellar::registerBarrel(**made, barrel).has_value());
+    return barrel;
+}
+
+// Its heads are wetted for half an hour each.
+cellar::NewBarrel emptyBarrel()
+{
+    cellar::NewBarrel barrel;
+    barrel.mark = "Rum 4";
+    barrel.size = litres(200);
+    barrel.emptied = daysAgo(40);
+    return barrel;
 }
 
 // The pads of the tasting; "!" marks those that are taps of the sheet, after which it may be
@@ -94,22 +111,6 @@ int beKilled(const QString& folder, int after)
         }
     }
     return 0;
-}
-
-// An empty barrel, whose heads are wetted for half an hour each.
-void makeEmptyBarrel(const QString& folder)
-{
-    Device device(folder);
-    auto made = cellar::Cellar::create(
-        device.cellar, {device.clock, device.disk, device.random, device.ids, device.keys},
-        {"Test", "TEST", "Phone"});
-    QVERIFY(made.has_value());
-    QVERIFY(cellar::registerPerson(**made, "Ada").has_value());
-    cellar::NewBarrel barrel;
-    barrel.mark = "Rum 4";
-    barrel.size = litres(200);
-    barrel.emptied = device.clock.now() - std::chrono::days(40);
-    QVERIFY(cellar::registerBarrel(**made, barrel).has_value());
 }
 
 // Ends as soon as the timer of the second step is seen to run.
@@ -149,7 +150,7 @@ private slots:
     {
         const support::TempFolder temporary;
         const QString folder = QString::fromStdString(temporary.path().string());
-        makeEmptyBarrel(folder);
+        makeCellar(folder, emptyBarrel());
         const auto before = std::chrono::steady_clock::now();
         QProcess killed;
         killed.start(QCoreApplication::applicationFilePath(),
@@ -197,7 +198,7 @@ private slots:
         QFETCH(const QString, where);
         const support::TempFolder temporary;
         const QString folder = QString::fromStdString(temporary.path().string());
-        makeCellar(folder);
+        makeCellar(folder, fullBarrel());
 
         QProcess killed;
         killed.start(QCoreApplication::applicationFilePath(),

@@ -77,6 +77,17 @@ AppStage {
             tap("goOnWork0")
             tryVerify(() => /^(20:00|19:5\d)$/.test(stage.work.timer.text), 5000, stage.work.timer.text)
         }
+        function test_a_sheet_is_not_begun_by_who_is_chosen_later() {
+            beginWithEmptyBarrel()
+            tap("sheet0")
+            compare(stage.app.navigator.page, Navigator.People)
+            tap("back")
+            stage.app.navigator.open(Navigator.People)
+            settle()
+            sayWho()
+            tryCompare(stage.app.navigator, "page", Navigator.Sheets)
+            compare(stage.app.openWork.count, 0)
+        }
         function test_top_ups_are_offered_only_where_the_owner_wants_them() {
             stage.test.beginWithBarrels(1, 0)
             stage.raise("")
