@@ -146,7 +146,8 @@ namespace {
     QT_TRANSLATE_NOOP("Words", "stays below the 8-hour limit, by the model; a monitor decides"),
     QT_TRANSLATE_NOOP("Words", "above the 8-hour limit of 5,000 ppm: air the room"),
     QT_TRANSLATE_NOOP("Words", "would pass 30,000 ppm: do not begin; lead the gas outside"),
-    QT_TRANSLATE_NOOP("Words", "would pass 40,000 ppm, danger to life: do not begin; lead the gas outside"),
+    QT_TRANSLATE_NOOP("Words",
+                      "would pass 40,000 ppm, danger to life: do not begin; lead the gas outside"),
     // units
     QT_TRANSLATE_NOOP("Words", "L"),
     QT_TRANSLATE_NOOP("Words", "gal"),

@@ -147,7 +147,8 @@ TEST(WorkThrough, EverySheetComesToItsEnd)
     Bench bench;
     const Sheet between = shipped("between");
     EXPECT_EQ(bench.workThrough(between, bench.begin(between)), "");
-    EXPECT_EQ(bench.workThrough(between, bench.begin(between), {{"next_use", "re-wet and store"}}), "");
+    EXPECT_EQ(bench.workThrough(between, bench.begin(between), {{"next_use", "re-wet and store"}}),
+              "");
 }
 
 TEST(WorkThrough, GaugesByWeightDipMeterAndNail)
