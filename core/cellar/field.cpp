@@ -12,6 +12,7 @@ constexpr std::int64_t nameChars = 80;
 constexpr std::int64_t wordChars = 32;
 constexpr std::int64_t latestMs = 253402300799999;  // year 9999
 constexpr std::int64_t volumeMostMl = 100'000'000;  // 100 m3: no barrel and few tanks hold more
+constexpr std::int64_t longestS = 34'560'000;  // 400 days
 
 constexpr std::array windowItems = {ItemColumn{"attribute", FieldType::Text, 1, wordChars},
                                     ItemColumn{"low", FieldType::Integer, 1, 9},
@@ -94,8 +95,8 @@ constexpr std::array specs = {
     FieldSpec{Field::Outcome, "outcome", FieldType::Text, 1, wordChars},
     FieldSpec{Field::Reason, "reason", FieldType::Text, 1, 400},
     FieldSpec{Field::Values, "values", FieldType::List, 1, 60, valueItems},
-    FieldSpec{Field::PlannedS, "planned_s", FieldType::Integer, 0, 400 * 86'400},
-    FieldSpec{Field::ElapsedS, "elapsed_s", FieldType::Integer, 0, 400 * 86'400},
+    FieldSpec{Field::PlannedS, "planned_s", FieldType::Integer, 0, longestS},
+    FieldSpec{Field::ElapsedS, "elapsed_s", FieldType::Integer, 0, longestS},
     FieldSpec{Field::FullMl, "full_ml", FieldType::Integer, 500, volumeMostMl},
     FieldSpec{Field::LengthMm, "length_mm", FieldType::Integer, 100, 5000},
     FieldSpec{Field::BilgeMm, "bilge_mm", FieldType::Integer, 100, 5000},

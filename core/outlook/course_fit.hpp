@@ -1,0 +1,77 @@
+#pragma once
+
+#include "core/outlook/course.hpp"
+
+/// How a course is fitted: shape by shape and noise by noise, each a normal posterior over the
+/// shape's amounts, the tasters' biases and, where a session has scores at an end of the line, that
+/// session's own deviation. Private to course*.cpp.
+namespace spile::outlook {
+
+class CourseFit {
+public:
+    CourseFit(const CourseModel& model, const CourseData& data, Course& course);
+    void run();
+
+private:
+    struct Session {
+        int number = 0;
+        std::vector<std::size_t> records;
+        bool apart = false;       // has a dimension of its own
+        std::size_t place = 0;    // of that, in the state
+        double shared = 0;        // rho^2 / (1 + rho^2 sum w), if it has none
+        double weight = 0;        // sum w of the scores that are not cut
+        double rowSum[3] = {};    // of the shape that is being fitted
+        double restSum = 0;
+    };
+    struct Site {                 // what a score at an end says, as a normal
+        std::size_t record = 0;
+        double precision = 0, shift = 0;
+    };
+
+    void arrange();
+    void sumFixed();
+    void fitShape(std::uint32_t shape);
+    void fitNoise(std::uint32_t shape, const GridPoint& noise);
+    void addWrongs(std::uint32_t shape, double logWeight, double sigma);
+    void addWrong(std::uint32_t shape, double logWeight, double sigma, double variance,
+                  double own, double rest, Suspect suspect);
+    void keep(std::uint32_t shape, double logWeight, double sigma, const Suspect& suspect);
+    void finish();
+
+    // Of course_censored.cpp: lets the cut scores speak, and returns what they add to the evidence.
+    double settleCut(double sigma);
+    void fillRow(std::size_t record);
+    void updateSite(const Site& site, double precisionStep, double shiftStep);
+    double siteEvidence(double sigma);
+
+    [[nodiscard]] std::size_t sessionPlace(std::size_t record) const
+    {
+        return sessions_[sessionOf_[record]].place;
+    }
+    [[nodiscard]] double siteVariance(std::size_t record, double sigma) const;
+
+    const CourseModel& model_;
+    const CourseData& data_;
+    Course& course_;
+    std::size_t amounts_, tasters_, apart_ = 0, all_ = 0;  // dimensions
+    std::vector<Session> sessions_;
+    std::vector<std::size_t> sessionOf_;
+    std::vector<double> weight_;     // 1/q^2 of each score; 0 if it is cut
+    std::vector<double> rows_, rest_;
+    std::vector<double> priorPrecision_;  // of the tasters
+    double tasterLogDeterminant_ = 0;
+    std::vector<double> fixed_;      // X'N^-1X times sigma^2, of what no shape changes
+    std::vector<double> cross_, pull_;    // X'N^-1X and X'N^-1r times sigma^2
+    double restSquares_ = 0;
+    double logNoise_ = 0;            // the logarithm of |N| at sigma 1
+    std::size_t plain_ = 0;          // scores that are not cut
+    std::vector<Site> sites_, firstSites_;
+    // The posterior of the part that is being fitted, and scratch.
+    std::vector<double> factor_, covariance_, mean_, startCovariance_, startMean_, row_, image_,
+        lean_;
+    std::vector<double> logWeights_;
+    std::vector<Suspect> suspectOf_;
+    double highest_ = 0;
+};
+
+}  // namespace spile::outlook
