@@ -114,6 +114,18 @@
         <source>Calculate</source>
         <translation>Rechnen</translation>
     </message>
+    <message>
+        <source>When it is ready, by its scores</source>
+        <translation>Wann es reif ist, nach seinen Noten</translation>
+    </message>
+    <message>
+        <source>Windows</source>
+        <translation>Fenster</translation>
+    </message>
+    <message>
+        <source>Windows: what this beer should taste like</source>
+        <translation>Fenster: wie dieses Bier schmecken soll</translation>
+    </message>
 </context>
 <context>
     <name>BarrelsPage</name>
@@ -144,6 +156,13 @@
     <message>
         <source>Register</source>
         <translation>Anmelden</translation>
+    </message>
+</context>
+<context>
+    <name>BlindNote</name>
+    <message>
+        <source>A flight is being tasted. Barrels and scores are hidden until your last glass.</source>
+        <translation>Eine Reihe wird verkostet. Fässer und Noten sind bis zum letzten Glas verborgen.</translation>
     </message>
 </context>
 <context>
@@ -1856,6 +1875,36 @@
     </message>
 </context>
 <context>
+    <name>CalendarMonths</name>
+    <message>
+        <source>best by the outlook</source>
+        <translation>am besten laut Ausblick</translation>
+    </message>
+    <message>
+        <source>next tasting</source>
+        <translation>nächste Verkostung</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>jetzt</translation>
+    </message>
+</context>
+<context>
+    <name>CalendarPage</name>
+    <message>
+        <source>When barrels are ready</source>
+        <translation>Wann Fässer reif sind</translation>
+    </message>
+    <message>
+        <source>By their scores; you decide</source>
+        <translation>Nach ihren Noten; du entscheidest</translation>
+    </message>
+    <message>
+        <source>No barrel is full.</source>
+        <translation>Kein Fass ist voll.</translation>
+    </message>
+</context>
+<context>
     <name>CallBar</name>
     <message>
         <source>Go there</source>
@@ -2017,6 +2066,17 @@
     </message>
 </context>
 <context>
+    <name>DrawForm</name>
+    <message>
+        <source>Where is it drawn?</source>
+        <translation>Wo wird gezogen?</translation>
+    </message>
+    <message>
+        <source>How much?</source>
+        <translation>Wie viel?</translation>
+    </message>
+</context>
+<context>
     <name>DrawPage</name>
     <message>
         <source>Draw from %1</source>
@@ -2029,14 +2089,6 @@
     <message>
         <source>Drawn, now taste</source>
         <translation>Gezogen, jetzt verkosten</translation>
-    </message>
-    <message>
-        <source>Where is it drawn?</source>
-        <translation>Wo wird gezogen?</translation>
-    </message>
-    <message>
-        <source>How much?</source>
-        <translation>Wie viel?</translation>
     </message>
 </context>
 <context>
@@ -2149,6 +2201,90 @@
     </message>
 </context>
 <context>
+    <name>FlightDraw</name>
+    <message>
+        <source>Suspect: draw it with a tap and hose of its own, and use them for no other barrel.</source>
+        <translation>Verdächtig: mit eigenem Hahn und Schlauch ziehen und beides für kein anderes Fass nehmen.</translation>
+    </message>
+    <message>
+        <source>Leave this glass out</source>
+        <translation>Dieses Glas auslassen</translation>
+    </message>
+    <message>
+        <source>It cannot be drawn now</source>
+        <translation>Es lässt sich jetzt nicht ziehen</translation>
+    </message>
+    <message>
+        <source>from</source>
+        <translation>aus</translation>
+    </message>
+    <message>
+        <source>once more, into glass</source>
+        <translation>noch einmal, in Glas</translation>
+    </message>
+    <message>
+        <source>into glass</source>
+        <translation>in Glas</translation>
+    </message>
+    <message>
+        <source>Use a clean tap and glass for each; the suspect ones come last, with kit of their own.</source>
+        <translation>Für jedes Fass sauberer Hahn und sauberes Glas; verdächtige zuletzt, mit eigenem Gerät.</translation>
+    </message>
+</context>
+<context>
+    <name>FlightPage</name>
+    <message>
+        <source>Who?</source>
+        <translation>Wer?</translation>
+    </message>
+    <message>
+        <source>Drawn</source>
+        <translation>Gezogen</translation>
+    </message>
+    <message>
+        <source>Taste glass %1</source>
+        <translation>Glas %1 verkosten</translation>
+    </message>
+    <message>
+        <source>Next taster</source>
+        <translation>Nächste Person</translation>
+    </message>
+    <message>
+        <source>Take glass</source>
+        <translation>Nimm Glas</translation>
+    </message>
+    <message>
+        <source>Rinse your mouth with water and wait a moment first. Which barrel it is, you see after your last glass.</source>
+        <translation>Vorher den Mund mit Wasser spülen und kurz warten. Welches Fass es ist, zeigt sich nach dem letzten Glas.</translation>
+    </message>
+</context>
+<context>
+    <name>FlightRevealed</name>
+    <message>
+        <source>Your sheets are closed. Look at each beside earlier ones and say what you would have it become.</source>
+        <translation>Alle Bögen sind geschlossen. Sieh jeden neben den früheren an und sag, wohin es gehen soll.</translation>
+    </message>
+</context>
+<context>
+    <name>FlightTasters</name>
+    <message>
+        <source>Each taster has an order of their own. Water between two glasses; no talk until all have tasted.</source>
+        <translation>Jede Person hat ihre eigene Reihenfolge. Wasser zwischen zwei Gläsern; kein Wort, bis alle verkostet haben.</translation>
+    </message>
+    <message>
+        <source>Somebody else</source>
+        <translation>Jemand anders</translation>
+    </message>
+    <message>
+        <source>End the flight</source>
+        <translation>Reihe beenden</translation>
+    </message>
+    <message>
+        <source>Hold: barrels and scores are shown to all</source>
+        <translation>Halten: Fässer und Noten sind für alle zu sehen</translation>
+    </message>
+</context>
+<context>
     <name>Formats</name>
     <message>
         <source>%1 fl oz</source>
@@ -2246,6 +2382,34 @@
             <numerusform>%n Monat</numerusform>
             <numerusform>%n Monate</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>d MMM</source>
+        <comment>a day of this year, short</comment>
+        <translation>d. MMM</translation>
+    </message>
+    <message>
+        <source>less than 1 in 10</source>
+        <translation>weniger als 1 von 10</translation>
+    </message>
+    <message>
+        <source>more than 9 in 10</source>
+        <translation>mehr als 9 von 10</translation>
+    </message>
+    <message>
+        <source>%1 in 10</source>
+        <comment>a chance</comment>
+        <translation>%1 von 10</translation>
+    </message>
+    <message>
+        <source>MMM</source>
+        <comment>a month, short</comment>
+        <translation>MMM</translation>
+    </message>
+    <message>
+        <source>MMM yy</source>
+        <comment>a month with its year, short</comment>
+        <translation>MMM yy</translation>
     </message>
 </context>
 <context>
@@ -2348,6 +2512,45 @@
     </message>
 </context>
 <context>
+    <name>NewFlightPage</name>
+    <message>
+        <source>Flight</source>
+        <translation>Reihe</translation>
+    </message>
+    <message>
+        <source>Who?</source>
+        <translation>Wer?</translation>
+    </message>
+    <message>
+        <source>Pour one twice</source>
+        <translation>Eins doppelt</translation>
+    </message>
+    <message>
+        <source>Mark, code, beer, spirit or place</source>
+        <translation>Kennzeichen, Code, Bier, Spirituose oder Platz</translation>
+    </message>
+    <message>
+        <source>No full barrel is like that.</source>
+        <translation>So ist kein volles Fass.</translation>
+    </message>
+    <message>
+        <source>No barrel is full.</source>
+        <translation>Kein Fass ist voll.</translation>
+    </message>
+    <message>
+        <source>Which barrels are tasted together, blind?</source>
+        <translation>Welche Fässer werden zusammen blind verkostet?</translation>
+    </message>
+    <message>
+        <source>Pour a clean barrel into two glasses, to see how well you repeat</source>
+        <translation>Ein sauberes Fass in zwei Gläser füllen und sehen, wie gut sich Noten wiederholen</translation>
+    </message>
+    <message>
+        <source>Search</source>
+        <translation>Suchen</translation>
+    </message>
+</context>
+<context>
     <name>NoticeBar</name>
     <message>
         <source>Put away</source>
@@ -2429,6 +2632,198 @@
             <numerusform>%n Tag</numerusform>
             <numerusform>%n Tage</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>OpenFlights</name>
+    <message>
+        <source>Go on: %1</source>
+        <translation>Weiter: %1</translation>
+    </message>
+</context>
+<context>
+    <name>OutlookAttribute</name>
+    <message>
+        <source>Now</source>
+        <translation>Jetzt</translation>
+    </message>
+    <message>
+        <source>middle</source>
+        <translation>Mitte</translation>
+    </message>
+    <message>
+        <source>window</source>
+        <translation>Fenster</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>jetzt</translation>
+    </message>
+    <message>
+        <source>9 in 10 lie here</source>
+        <translation>9 von 10 liegen hier</translation>
+    </message>
+    <message>
+        <source>does not fit</source>
+        <translation>passt nicht</translation>
+    </message>
+</context>
+<context>
+    <name>OutlookCalls</name>
+    <message>
+        <source>What was decided</source>
+        <translation>Was entschieden wurde</translation>
+    </message>
+</context>
+<context>
+    <name>OutlookChance</name>
+    <message>
+        <source>all inside</source>
+        <translation>alles im Fenster</translation>
+    </message>
+    <message>
+        <source>something gone too far</source>
+        <translation>etwas zu weit</translation>
+    </message>
+    <message>
+        <source>best</source>
+        <translation>am besten</translation>
+    </message>
+</context>
+<context>
+    <name>OutlookPage</name>
+    <message>
+        <source>What your other barrels teach is still being read; this will change a little.</source>
+        <translation>Was deine anderen Fässer lehren, wird noch gelesen; dies ändert sich noch etwas.</translation>
+    </message>
+    <message>
+        <source>Taste next</source>
+        <translation>Nächste Probe</translation>
+    </message>
+    <message>
+        <source>What if?</source>
+        <translation>Was wäre, wenn?</translation>
+    </message>
+    <message>
+        <source>All barrels</source>
+        <translation>Alle Fässer</translation>
+    </message>
+    <message>
+        <source>When all barrels are ready</source>
+        <translation>Wann alle Fässer reif sind</translation>
+    </message>
+    <message>
+        <source>The chance that all is inside</source>
+        <translation>Die Aussicht, dass alles im Fenster ist</translation>
+    </message>
+    <message>
+        <source>Never scored in this fill. A tasting begins the outlook.</source>
+        <translation>In dieser Füllung noch nie benotet. Eine Verkostung beginnt den Ausblick.</translation>
+    </message>
+    <message>
+        <source>Windows</source>
+        <translation>Fenster</translation>
+    </message>
+    <message>
+        <source>What this beer should taste like</source>
+        <translation>Wie dieses Bier schmecken soll</translation>
+    </message>
+</context>
+<context>
+    <name>OutlookText</name>
+    <message>
+        <source>from %1 on</source>
+        <translation>ab %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>two dates</comment>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>No windows yet: say more, right or too much after a tasting, or set them by hand.</source>
+        <translation>Noch keine Fenster: Sag nach einer Verkostung mehr, richtig oder zu viel, oder setze sie von Hand.</translation>
+    </message>
+    <message>
+        <source>Ready now by its scores: %1 that all is inside.</source>
+        <translation>Reif nach seinen Noten: %1, dass alles im Fenster ist.</translation>
+    </message>
+    <message>
+        <source>It may have gone too far: %1 that all is inside now.</source>
+        <translation>Es ist vielleicht zu weit: %1, dass jetzt alles im Fenster ist.</translation>
+    </message>
+    <message>
+        <source>%1 Look at this first: %2.</source>
+        <comment>a sentence, an attribute</comment>
+        <translation>%1 Sieh hier zuerst hin: %2.</translation>
+    </message>
+    <message>
+        <source>Wait. Best from %1 on: %2 that all is inside then.</source>
+        <translation>Warten. Am besten ab %1: %2, dass dann alles im Fenster ist.</translation>
+    </message>
+    <message>
+        <source>Wait. Best from %1 to %2: %3 that all is inside then.</source>
+        <translation>Warten. Am besten von %1 bis %2: %3, dass dann alles im Fenster ist.</translation>
+    </message>
+    <message>
+        <source>%1 What limits it: %2.</source>
+        <comment>a sentence, an attribute</comment>
+        <translation>%1 Was begrenzt: %2.</translation>
+    </message>
+    <message>
+        <source>may decide</source>
+        <translation>kann entscheiden</translation>
+    </message>
+    <message>
+        <source>before it goes too far</source>
+        <translation>bevor es zu weit geht</translation>
+    </message>
+    <message>
+        <source>a look again</source>
+        <translation>wieder einmal</translation>
+    </message>
+    <message>
+        <source>an alarm asks for it</source>
+        <translation>wegen einer Warnung</translation>
+    </message>
+    <message>
+        <source>It may decide: %1 that it ends in emptying the barrel.</source>
+        <translation>Sie kann entscheiden: %1, dass das Fass danach geleert wird.</translation>
+    </message>
+    <message>
+        <source>Later, something may have gone too far.</source>
+        <translation>Später kann etwas zu weit sein.</translation>
+    </message>
+    <message>
+        <source>Nothing decides before, but not longer without a look.</source>
+        <translation>Vorher entscheidet nichts, aber nicht länger ohne einen Blick.</translation>
+    </message>
+    <message>
+        <source>By habit: after six months, then monthly.</source>
+        <translation>Nach Gewohnheit: nach sechs Monaten, dann monatlich.</translation>
+    </message>
+    <message>
+        <source>An alarm asks for it.</source>
+        <translation>Eine Warnung verlangt es.</translation>
+    </message>
+    <message>
+        <source>somebody</source>
+        <translation>jemand</translation>
+    </message>
+    <message>
+        <source>The %1 of %2 on %3 does not fit the others: %4 that it is off. Check it; nothing is deleted.</source>
+        <comment>a score, a taster, a date, a chance</comment>
+        <translation>Die %1 von %2 am %3 passt nicht zu den anderen: %4, dass sie daneben liegt. Prüfe sie; nichts wird gelöscht.</translation>
+    </message>
+    <message>
+        <source>%1 (%2 to %3)</source>
+        <comment>a score with its range</comment>
+        <translation>%1 (%2 bis %3)</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>two scores</comment>
+        <translation>%1 bis %2</translation>
     </message>
 </context>
 <context>
@@ -3890,6 +4285,10 @@
         <source>Hold to do it: it cannot be taken back</source>
         <translation>Zum Wegwerfen halten: Es lässt sich nicht zurücknehmen</translation>
     </message>
+    <message>
+        <source>A closed sheet cannot be written on any more. Which barrel it is, you see after your last glass.</source>
+        <translation>Auf einen geschlossenen Bogen lässt sich nichts mehr schreiben. Welches Fass es ist, zeigt sich nach dem letzten Glas.</translation>
+    </message>
 </context>
 <context>
     <name>TasteFaults</name>
@@ -4000,6 +4399,22 @@
         <source>Nothing has been recorded on this phone yet.</source>
         <translation>An diesem Telefon ist noch nichts eingetragen.</translation>
     </message>
+    <message>
+        <source>Flight</source>
+        <translation>Reihe</translation>
+    </message>
+    <message>
+        <source>Go on: %1</source>
+        <translation>Weiter: %1</translation>
+    </message>
+    <message>
+        <source>Several barrels, tasted blind</source>
+        <translation>Mehrere Fässer, blind verkostet</translation>
+    </message>
+    <message>
+        <source>When barrels are ready</source>
+        <translation>Wann Fässer reif sind</translation>
+    </message>
 </context>
 <context>
     <name>TodayPage</name>
@@ -4061,6 +4476,119 @@
     <message>
         <source>Go on with %1</source>
         <translation>Weiter mit %1</translation>
+    </message>
+</context>
+<context>
+    <name>WhatIfPage</name>
+    <message>
+        <source>What if?</source>
+        <translation>Was wäre, wenn?</translation>
+    </message>
+    <message>
+        <source>As it is again</source>
+        <translation>Wieder, wie es ist</translation>
+    </message>
+    <message>
+        <source>As it is</source>
+        <translation>Wie es ist</translation>
+    </message>
+    <message>
+        <source>Taste next: %1</source>
+        <translation>Nächste Probe: %1</translation>
+    </message>
+    <message>
+        <source>As it would be</source>
+        <translation>Wie es wäre</translation>
+    </message>
+    <message>
+        <source>as it is</source>
+        <translation>wie es ist</translation>
+    </message>
+    <message>
+        <source>as it would be</source>
+        <translation>wie es wäre</translation>
+    </message>
+    <message>
+        <source>In a warmer or cooler place</source>
+        <translation>An einem wärmeren oder kühleren Platz</translation>
+    </message>
+    <message>
+        <source>Temperature there</source>
+        <translation>Temperatur dort</translation>
+    </message>
+    <message>
+        <source>After a top-up with young beer</source>
+        <translation>Nach dem Auffüllen mit jungem Bier</translation>
+    </message>
+    <message>
+        <source>Volume added</source>
+        <translation>Zugegebene Menge</translation>
+    </message>
+    <message>
+        <source>Mixed with another barrel</source>
+        <translation>Gemischt mit einem anderen Fass</translation>
+    </message>
+    <message>
+        <source>Share of the other</source>
+        <translation>Anteil des anderen</translation>
+    </message>
+</context>
+<context>
+    <name>WindowSteps</name>
+    <message>
+        <source>%1, from</source>
+        <translation>%1, von</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>%1, to</source>
+        <translation>%1, bis</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>Bis</translation>
+    </message>
+    <message>
+        <source>No window</source>
+        <translation>Kein Fenster</translation>
+    </message>
+    <message>
+        <source>Set a window</source>
+        <translation>Fenster setzen</translation>
+    </message>
+    <message>
+        <source>%1: no window</source>
+        <translation>%1: kein Fenster</translation>
+    </message>
+    <message>
+        <source>%1: set a window</source>
+        <translation>%1: Fenster setzen</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>WindowsPage</name>
+    <message>
+        <source>What this beer should taste like</source>
+        <translation>Wie dieses Bier schmecken soll</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+    <message>
+        <source>A window is the range on the ladder, 1 to 9, in which you would take it out. It holds for all barrels of this beer.</source>
+        <translation>Ein Fenster ist der Bereich auf der Leiter, 1 bis 9, in dem das Bier entnommen würde. Es gilt für alle Fässer dieses Biers.</translation>
+    </message>
+    <message>
+        <source>Nobody has said which beer this barrel holds, so it has no windows. Say it with its next fill.</source>
+        <translation>Niemand hat gesagt, welches Bier in diesem Fass ist, also hat es keine Fenster. Sag es bei der nächsten Füllung.</translation>
     </message>
 </context>
 <context>
@@ -4877,6 +5405,18 @@
         <source>days</source>
         <translation>Tage</translation>
     </message>
+    <message>
+        <source>the flight</source>
+        <translation>die Reihe</translation>
+    </message>
+    <message>
+        <source>the glass</source>
+        <translation>das Glas</translation>
+    </message>
+    <message>
+        <source>the barrels</source>
+        <translation>die Fässer</translation>
+    </message>
 </context>
 <context>
     <name>spile::viewmodels::AppViewModel</name>
@@ -4906,6 +5446,59 @@
     <message>
         <source>The work sheet is done: all of it is kept.</source>
         <translation>Der Arbeitsbogen ist fertig: Alles ist gespeichert.</translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::AttributeRows</name>
+    <message>
+        <source>others</source>
+        <comment>tasters</comment>
+        <translation>andere</translation>
+    </message>
+    <message>
+        <source>Mostly what is usual, little tasted here.</source>
+        <translation>Vor allem, was üblich ist; hier wurde wenig verkostet.</translation>
+    </message>
+    <message>
+        <source>Comes into its window about %1.</source>
+        <translation>Kommt etwa am %1 in sein Fenster.</translation>
+    </message>
+    <message>
+        <source>It may not come into its window by %1: %2.</source>
+        <comment>a date, a chance</comment>
+        <translation>Vielleicht kommt es bis %1 nicht in sein Fenster: %2.</translation>
+    </message>
+    <message>
+        <source>inside %1: %2</source>
+        <comment>a window, a chance</comment>
+        <translation>im Fenster %1: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1; the window is learned from %n call(s) of more, right or too much</source>
+        <translation>
+            <numerusform>%1; das Fenster ist aus %n Angabe von mehr, richtig oder zu viel gelernt</numerusform>
+            <numerusform>%1; das Fenster ist aus %n Angaben von mehr, richtig oder zu viel gelernt</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a date, a score with its range</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>inside: %1</source>
+        <comment>a chance</comment>
+        <translation>im Fenster: %1</translation>
+    </message>
+    <message>
+        <source>%1 scored %2 on %3</source>
+        <comment>a taster, a score, a date</comment>
+        <translation>%1 gab %2 am %3</translation>
+    </message>
+    <message>
+        <source>%1 over time: now %2, on %3 %4</source>
+        <comment>an attribute, a level, a date, a level</comment>
+        <translation>%1 über die Zeit: jetzt %2, am %3 %4</translation>
     </message>
 </context>
 <context>
@@ -4948,6 +5541,11 @@
         <source>ex-%1</source>
         <comment>the spirit it held before</comment>
         <translation>zuvor %1</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <comment>Taste, 9 days over: may decide</comment>
+        <translation>%1, %2: %3</translation>
     </message>
 </context>
 <context>
@@ -5000,6 +5598,10 @@
         <comment>a volume with its range</comment>
         <translation>%1 (%2 bis %3)</translation>
     </message>
+    <message>
+        <source>This barrel is in a flight. Scores are hidden until you have tasted all of it.</source>
+        <translation>Dieses Fass ist in einer Reihe. Noten sind verborgen, bis alle Gläser verkostet sind.</translation>
+    </message>
 </context>
 <context>
     <name>spile::viewmodels::BarrelsViewModel</name>
@@ -5034,6 +5636,31 @@
     <message>
         <source>May be left out</source>
         <translation>Kann offen bleiben</translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::CalendarViewModel</name>
+    <message>
+        <source>Taste on %1</source>
+        <translation>Verkosten am %1</translation>
+    </message>
+    <message>
+        <source>No windows yet</source>
+        <translation>Noch keine Fenster</translation>
+    </message>
+    <message>
+        <source>Ready by its scores: %1</source>
+        <comment>a chance</comment>
+        <translation>Reif nach seinen Noten: %1</translation>
+    </message>
+    <message>
+        <source>May have gone too far</source>
+        <translation>Vielleicht zu weit</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>two dates, a chance</comment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -5166,6 +5793,10 @@
         <source>Ease the pressure first. Spile or nail at hand. No flame: the wood holds spirit. Air the room. Local rules come first.</source>
         <translation>Lass zuerst den Druck ab. Zapfen oder Nagel bereit. Keine Flamme: Im Holz steckt Alkohol. Lüfte den Raum. Örtliche Vorschriften gehen vor.</translation>
     </message>
+    <message>
+        <source>Glass %1 drawn: kept.</source>
+        <translation>Glas %1 gezogen: gespeichert.</translation>
+    </message>
 </context>
 <context>
     <name>spile::viewmodels::DueViewModel</name>
@@ -5182,6 +5813,41 @@
             <numerusform>Mehr als %n Fass zu versorgen</numerusform>
             <numerusform>Mehr als %n Fässer zu versorgen</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::FlightViewModel</name>
+    <message>
+        <source>has tasted all</source>
+        <translation>hat alles verkostet</translation>
+    </message>
+    <message>
+        <source>%1 of %2 tasted</source>
+        <translation>%1 von %2 verkostet</translation>
+    </message>
+    <message>
+        <source>Glass %1</source>
+        <translation>Glas %1</translation>
+    </message>
+    <message>
+        <source>Draw glass %1 of %2</source>
+        <translation>Glas %1 von %2 ziehen</translation>
+    </message>
+    <message>
+        <source>%1: glass %2 of %3</source>
+        <comment>taster</comment>
+        <translation>%1: Glas %2 von %3</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n glass(es)</source>
+        <translation>
+            <numerusform>%n Glas</numerusform>
+            <numerusform>%n Gläser</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Glass %1 is left out: kept.</source>
+        <translation>Glas %1 ist ausgelassen: gespeichert.</translation>
     </message>
 </context>
 <context>
@@ -5274,6 +5940,11 @@
         <source>Put in</source>
         <translation>Hineingegeben</translation>
     </message>
+    <message>
+        <source>%1; the outlook that day: %2 that all was inside</source>
+        <comment>a verdict, a chance</comment>
+        <translation>%1; Ausblick an dem Tag: %2, dass alles im Fenster war</translation>
+    </message>
 </context>
 <context>
     <name>spile::viewmodels::JoiningViewModel</name>
@@ -5312,6 +5983,66 @@
         <comment>Rum 3: drawn</comment>
         <translation>%1: %2</translation>
     </message>
+    <message>
+        <source>Glass %1</source>
+        <translation>Glas %1</translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::NewFlightViewModel</name>
+    <message>
+        <source>high acidity</source>
+        <translation>viel Säure</translation>
+    </message>
+    <message>
+        <source>the last look over it</source>
+        <translation>die letzte Durchsicht</translation>
+    </message>
+    <message>
+        <source>suspect: %1</source>
+        <comment>what speaks against a barrel</comment>
+        <translation>verdächtig: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>Draw from %n barrel(s)</source>
+        <translation>
+            <numerusform>Aus %n Fass ziehen</numerusform>
+            <numerusform>Aus %n Fässern ziehen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Choose at least two barrels</source>
+        <translation>Mindestens zwei Fässer wählen</translation>
+    </message>
+    <message numerus="yes">
+        <source>Choose at most %n barrel(s)</source>
+        <translation>
+            <numerusform>Höchstens %n Fass wählen</numerusform>
+            <numerusform>Höchstens %n Fässer wählen</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::OpenFlightsViewModel</name>
+    <message numerus="yes">
+        <source>%1 of %n glass(es) drawn</source>
+        <translation>
+            <numerusform>%1 von %n Glas gezogen</numerusform>
+            <numerusform>%1 von %n Gläsern gezogen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n glass(es) tasted</source>
+        <translation>
+            <numerusform>%1 von %n Glas verkostet</numerusform>
+            <numerusform>%1 von %n Gläsern verkostet</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Flight of %1</source>
+        <comment>a time, or a date and time</comment>
+        <translation>Reihe von %1</translation>
+    </message>
 </context>
 <context>
     <name>spile::viewmodels::OpenSheetsViewModel</name>
@@ -5327,6 +6058,10 @@
     <message>
         <source>begun %1</source>
         <translation>begonnen %1</translation>
+    </message>
+    <message>
+        <source>Glass %1</source>
+        <translation>Glas %1</translation>
     </message>
 </context>
 <context>
@@ -5352,6 +6087,73 @@
     <message>
         <source>%1: time is up. %2</source>
         <translation>%1: Die Zeit ist um. %2</translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::OutlookViewModel</name>
+    <message>
+        <source>The barrel is empty: there is nothing to come.</source>
+        <translation>Das Fass ist leer: Es kommt nichts mehr.</translation>
+    </message>
+    <message>
+        <source>%1: %2 on %3</source>
+        <comment>a person, a verdict, a date</comment>
+        <translation>%1: %2 am %3</translation>
+    </message>
+    <message>
+        <source>Somebody</source>
+        <translation>Jemand</translation>
+    </message>
+    <message>
+        <source>No outlook was known that day.</source>
+        <translation>An dem Tag war kein Ausblick bekannt.</translation>
+    </message>
+    <message>
+        <source>Outlook that day: %1 that all was inside, best on %2.</source>
+        <translation>Ausblick an dem Tag: %1, dass alles im Fenster war, am besten am %2.</translation>
+    </message>
+    <message>
+        <source>Outlook that day: %1 that all was inside.</source>
+        <translation>Ausblick an dem Tag: %1, dass alles im Fenster war.</translation>
+    </message>
+    <message>
+        <source>%1: that is past.</source>
+        <comment>a date</comment>
+        <translation>%1: Das ist vorbei.</translation>
+    </message>
+    <message>
+        <source>%1: %2 that all is inside, %3 that something has gone too far</source>
+        <comment>a date, two chances</comment>
+        <translation>%1: %2, dass alles im Fenster ist; %3, dass etwas zu weit ist</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>slight</source>
+        <translation>schwach</translation>
+    </message>
+    <message>
+        <source>clear</source>
+        <translation>deutlich</translation>
+    </message>
+    <message>
+        <source>strong</source>
+        <translation>stark</translation>
+    </message>
+    <message>
+        <source>dominant</source>
+        <translation>dominant</translation>
+    </message>
+    <message>
+        <source>%1 in 10</source>
+        <comment>a place of an axis</comment>
+        <translation>%1 von 10</translation>
+    </message>
+    <message>
+        <source>The chance over time that all is inside. %1</source>
+        <translation>Die Aussicht über die Zeit, dass alles im Fenster ist. %1</translation>
     </message>
 </context>
 <context>
@@ -5755,6 +6557,74 @@
         <source>%1, %2: kept</source>
         <comment>fault, strength</comment>
         <translation>%1, %2: gespeichert</translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::WhatIfViewModel</name>
+    <message>
+        <source>%1 now, recorded %2</source>
+        <comment>a temperature, when</comment>
+        <translation>Jetzt %1, erfasst %2</translation>
+    </message>
+    <message>
+        <source>Never recorded; taken as %1.</source>
+        <translation>Nie erfasst; angenommen %1.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a barrel, a beer</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>two dates, a chance</comment>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::WindowsViewModel</name>
+    <message>
+        <source>none</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>slight</source>
+        <translation>schwach</translation>
+    </message>
+    <message>
+        <source>clear</source>
+        <translation>deutlich</translation>
+    </message>
+    <message>
+        <source>strong</source>
+        <translation>stark</translation>
+    </message>
+    <message>
+        <source>dominant</source>
+        <translation>dominant</translation>
+    </message>
+    <message>
+        <source>No window</source>
+        <translation>Kein Fenster</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a step and its word</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Windows of %1: kept.</source>
+        <translation>Fenster von %1: gespeichert.</translation>
+    </message>
+    <message>
+        <source>over %1</source>
+        <comment>a touch more than &quot;slight&quot;</comment>
+        <translation>über %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2: %3 to %4</source>
+        <comment>steps and their words</comment>
+        <translation>%1 bis %2: %3 bis %4</translation>
     </message>
 </context>
 <context>

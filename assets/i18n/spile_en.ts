@@ -104,6 +104,16 @@
     </message>
 </context>
 <context>
+    <name>spile::viewmodels::AttributeRows</name>
+    <message numerus="yes">
+        <source>%1; the window is learned from %n call(s) of more, right or too much</source>
+        <translation>
+            <numerusform>%1; the window is learned from %n call of more, right or too much</numerusform>
+            <numerusform>%1; the window is learned from %n calls of more, right or too much</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>spile::viewmodels::BarrelViewModel</name>
     <message numerus="yes">
         <source>%n time(s), last %1</source>
@@ -186,12 +196,56 @@
     </message>
 </context>
 <context>
+    <name>spile::viewmodels::FlightViewModel</name>
+    <message numerus="yes">
+        <source>%n glass(es)</source>
+        <translation>
+            <numerusform>%n glass</numerusform>
+            <numerusform>%n glasses</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>spile::viewmodels::JournalRows</name>
     <message numerus="yes">
         <source>%n score(s)</source>
         <translation>
             <numerusform>%n score</numerusform>
             <numerusform>%n scores</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::NewFlightViewModel</name>
+    <message numerus="yes">
+        <source>Draw from %n barrel(s)</source>
+        <translation>
+            <numerusform>Draw from %n barrel</numerusform>
+            <numerusform>Draw from %n barrels</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Choose at most %n barrel(s)</source>
+        <translation>
+            <numerusform>Choose at most %n barrel</numerusform>
+            <numerusform>Choose at most %n barrels</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::OpenFlightsViewModel</name>
+    <message numerus="yes">
+        <source>%1 of %n glass(es) drawn</source>
+        <translation>
+            <numerusform>%1 of %n glass drawn</numerusform>
+            <numerusform>%1 of %n glasses drawn</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n glass(es) tasted</source>
+        <translation>
+            <numerusform>%1 of %n glass tasted</numerusform>
+            <numerusform>%1 of %n glasses tasted</numerusform>
         </translation>
     </message>
 </context>

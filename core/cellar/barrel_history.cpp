@@ -93,6 +93,12 @@ void readReading(const Row& row, ReadingRow& reading)
     reading.sampleTemperature = temperatureIfAny(row, own + 5);
 }
 
+void readOutlook(const Row& row, OtherRow& verdict)
+{
+    verdict.chance = scaledIfAny(row, factColumns + 1, 1e3);
+    verdict.best = instantIfAny(row, factColumns + 2);
+}
+
 Result<std::vector<OtherRow>> otherFacts(Database& database, const SubjectId& barrel)
 {
     using KindQuery = std::pair<const char*, std::string_view>;
@@ -109,6 +115,9 @@ Result<std::vector<OtherRow>> otherFacts(Database& database, const SubjectId& ba
                                            [&](const Row& row, OtherRow& other) {
                                                other.kind = kind.first;
                                                other.text = row.text(factColumns);
+                                               if (kind.second == query_text::verdictsGiven) {
+                                                   readOutlook(row, other);
+                                               }
                                            }));
         std::move(some.begin(), some.end(), std::back_inserter(all));
     }

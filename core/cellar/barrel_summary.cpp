@@ -218,16 +218,17 @@ NextStep nextStep(const BarrelFacts& facts)
     if (facts.verdict == "ready" || facts.verdict == "blend" || facts.verdict == "destroy") {
         return {"empty", facts.verdictAt};
     }
-    if (facts.verdict == "hold" && facts.verdictUntil) {
+    const bool waited = facts.lastTasted && facts.verdictUntil <= facts.lastTasted;
+    if (facts.verdict == "hold" && facts.verdictUntil && !waited) {
         return {"taste", facts.verdictUntil};
     }
     if (const auto look = nextLeakLook(facts)) {
         return {"check for leaks", look};
     }
     if (facts.lastTasted && *facts.lastTasted - *facts.filledAt > atTheFill) {
-        return {"taste", *facts.lastTasted + nextTastingAfter};
+        return {"taste", *facts.lastTasted + nextTastingAfter, true};
     }
-    return {"taste", *facts.filledAt + firstTastingAfter};
+    return {"taste", *facts.filledAt + firstTastingAfter, true};
 }
 
 Result<void> writeBarrelSummary(Database& database, const SubjectId& barrel)
@@ -266,14 +267,14 @@ Result<void> writeBarrelSummary(Database& database, const SubjectId& barrel)
         "filled, fill, batch, "
         "fill_number, filled_ms, filled_precision, volume_ml, tastings, last_taste_ms, "
         "last_gauge_ms, last_draw_ms, "
-        "verdict, next_step, due_ms, emptied_ms, order_key) VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?, ?, "
-        "?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+        "verdict, next_step, due_ms, due_by_habit, emptied_ms, order_key) VALUES(?, ?, ?, ?, ?, ?, "
+        "?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
         barrel, own->code, own->mark, own->spirit, own->sizeMl, moved ? moved : own->place,
         full ? 1 : 0, full ? std::optional(fill->entry) : std::nullopt,
         full ? fill->batch : std::nullopt, number, full ? std::optional(fill->atMs) : std::nullopt,
         full ? fill->precision : std::nullopt, volumeMl, latest.tastings, latest.tasteMs,
         latest.gaugeMs, latest.drawMs, facts.verdict, next.step, milliseconds(next.due),
-        emptied ? std::optional(emptied->whenMs) : own->emptiedMs,
+        next.byHabit ? 1 : 0, emptied ? std::optional(emptied->whenMs) : own->emptiedMs,
         naturalKey(own->mark.value_or(""), own->code));
 }
 

@@ -14,6 +14,7 @@ namespace spile::cellar {
 struct NextStep {
     std::string step;  // "fill", "check for leaks", "taste", "empty"
     std::optional<Instant> due;
+    bool byHabit = false;  // and nobody asked for it: an outlook that knows more may name a day
 };
 
 /// What is known of a barrel when its next step is looked for.
@@ -31,9 +32,10 @@ struct BarrelFacts {
 /// Return the next step by the trade's habit: look for leaks an hour, a day, three and seven days
 /// after filling, taste first at six months and then monthly, unless a verdict says otherwise. A
 /// look counts for all times before it; a tasting in the first week is of the beer as it went in.
+/// A tasting ends the wait that a verdict asked for.
 ///
-/// Source    common practice, no source. A later, learned outlook takes its place where it knows
-/// more.
+/// Source    common practice, no source. An outlook takes its place where it knows more
+///           (acts/foreseeing.hpp).
 [[nodiscard]] NextStep nextStep(const BarrelFacts& facts);
 
 /// Make the summary row of one barrel anew from its facts.

@@ -12,7 +12,7 @@ constexpr std::int64_t nameChars = 80;
 constexpr std::int64_t wordChars = 32;
 constexpr std::int64_t latestMs = 253402300799999;  // year 9999
 constexpr std::int64_t volumeMostMl = 100'000'000;  // 100 m3: no barrel and few tanks hold more
-constexpr std::int64_t longestS = 34'560'000;  // 400 days
+constexpr std::int64_t longestS = 34'560'000;       // 400 days
 
 constexpr std::array windowItems = {ItemColumn{"attribute", FieldType::Text, 1, wordChars},
                                     ItemColumn{"low", FieldType::Integer, 1, 9},
@@ -105,6 +105,9 @@ constexpr std::array specs = {
     // -1: it holds at most the volume; 1: at least
     FieldSpec{Field::Bound, "bound", FieldType::Integer, -1, 1},
     FieldSpec{Field::Words, "words", FieldType::List, 1, 60, wordItems},
+    FieldSpec{Field::ChanceE3, "chance_e3", FieldType::Integer, 0, 1000},
+    FieldSpec{Field::BestMs, "best_ms", FieldType::Integer, 0, latestMs},
+    FieldSpec{Field::CleanGlasses, "clean_glasses", FieldType::Integer, 0, 60},
 };
 
 // Characters, not bytes: continuation bytes of UTF-8 are not counted.

@@ -76,6 +76,9 @@ enum class Field : std::uint32_t {
     StaveMm = 64,
     Bound = 65,
     Words = 66,
+    ChanceE3 = 67,      // that all of the outlook was inside, as it stood when the record was made
+    BestMs = 68,        // and when it stood best
+    CleanGlasses = 69,  // of a flight: how many of its glasses, from the first, are clean
 };
 
 enum class FieldType : std::uint8_t { Integer, Text, Bytes, Flag, List };

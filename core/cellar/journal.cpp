@@ -84,6 +84,27 @@ Result<void> describe(Database& database, const ledger::Fields& fields, OwnAct& 
     return {};
 }
 
+// A glass is named by its draw and its tasting; what answers the tasting belongs to it too.
+Result<void> readGlass(Database& database, const ledger::Entry& core, const ledger::Fields& fields,
+                       OwnAct& act)
+{
+    act.flight = subjectIn(fields, Field::Flight);
+    if (const auto* glass = fieldOf<std::int64_t>(fields, Field::Glass)) {
+        act.glass = static_cast<int>(*glass);
+    }
+    if (act.flight || !core.target) {
+        return {};
+    }
+    return database.each(
+        [&](const Row& row) {
+            act.flight = row.idIfAny<SubjectId>(0);
+            act.glass =
+                row.isNull(1) ? std::nullopt : std::optional(static_cast<int>(row.integer(1)));
+            return Result<void>();
+        },
+        query_text::glassOfTaste, *core.target);
+}
+
 struct FoundAct {
     OwnAct act;
     Bytes core, body;
@@ -136,6 +157,7 @@ Result<std::vector<OwnAct>> ownActs(Database& database, std::uint64_t beforeSeq,
                                                 said ? std::move(*said) : ledger::Fields()));
         one.act.amended = effective.amended;
         SPILE_TRY(describe(database, effective.fields, one.act));
+        SPILE_TRY(readGlass(database, core, effective.fields, one.act));
         acts.push_back(std::move(one.act));
     }
     return acts;

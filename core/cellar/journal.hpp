@@ -26,6 +26,9 @@ struct OwnAct {
     Instant recorded;  // when it was recorded
     SubjectId subject;
     std::string barrelCode, barrelMark;  // empty if it is about something else
+    // The flight and glass that it belongs to: by itself, or by the tasting that it answers.
+    std::optional<SubjectId> flight;
+    std::optional<int> glass;
     std::string person;
     bool voided = false;
     std::optional<EntryId> voidedBy;  // the record to void to let it count again

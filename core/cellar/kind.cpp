@@ -50,7 +50,8 @@ constexpr std::array drawFields = {KindField{F::VolumeMl, required},
                                    KindField{F::Glass},
                                    KindField{F::Note}};
 constexpr std::array flightFields = {KindField{F::Name}, KindField{F::Glasses, required},
-                                     KindField{F::Person}, KindField{F::Note}};
+                                     KindField{F::Person}, KindField{F::Note},
+                                     KindField{F::CleanGlasses}};
 constexpr std::array tasteFields = {KindField{F::Person, required},
                                     KindField{F::Scores, required},
                                     KindField{F::Faults},
@@ -67,8 +68,12 @@ constexpr std::array directionFields = {KindField{F::Directions, required}, Kind
                                         KindField{F::Person}};
 constexpr std::array photoFields = {KindField{F::Purpose, required}, KindField{F::Person},
                                     KindField{F::Note}};
-constexpr std::array verdictFields = {KindField{F::Verdict, required}, KindField{F::UntilMs},
-                                      KindField{F::Person}, KindField{F::Note}};
+constexpr std::array verdictFields = {KindField{F::Verdict, required},
+                                      KindField{F::UntilMs},
+                                      KindField{F::Person},
+                                      KindField{F::Note},
+                                      KindField{F::ChanceE3},
+                                      KindField{F::BestMs}};
 constexpr std::array moveFields = {KindField{F::Place, required}, KindField{F::Person},
                                    KindField{F::Note}};
 constexpr std::array emptyFields = {KindField{F::VolumeMl}, KindField{F::NextUse},

@@ -34,6 +34,7 @@ BarrelRow readBarrel(const Row& row)
     barrel.lastTasted = instantIfAny(row, 16);
     barrel.verdict = row.text(17);
     barrel.orderKey = row.text(18);
+    barrel.dueReason = row.text(19);
     return barrel;
 }
 
@@ -152,6 +153,44 @@ Result<std::vector<NamedRow>> named(Database& database, std::string_view kind,
         },
         namedQuery(kind), after, limit));
     return rows;
+}
+
+namespace {
+
+Result<std::vector<Window>> windowsOf(Database& database, const std::optional<SubjectId>& target)
+{
+    std::vector<Window> windows;
+    SPILE_TRY(database.each(
+        [&](const Row& row) {
+            windows.push_back(
+                {row.text(0), static_cast<int>(row.integer(1)), static_cast<int>(row.integer(2))});
+            return Result<void>();
+        },
+        query_text::windowsOfTarget, target));
+    return windows;
+}
+
+}  // namespace
+
+Result<std::optional<NamedRow>> batchOfBarrel(Database& database, const SubjectId& barrel)
+{
+    return database.first(
+        [](const Row& row) { return NamedRow{row.id<SubjectId>(0), row.text(1)}; },
+        query_text::batchOfBarrel, barrel);
+}
+
+Result<std::vector<Window>> windowsOfBatch(Database& database, const SubjectId& batch)
+{
+    SPILE_ASSIGN(target, database.first([](const Row& row) { return row.idIfAny<SubjectId>(2); },
+                                        query_text::targetOfBatch, batch));
+    return windowsOf(database, target.value_or(std::nullopt));
+}
+
+Result<std::vector<Window>> windowsOfBarrel(Database& database, const SubjectId& barrel)
+{
+    SPILE_ASSIGN(target, database.first([](const Row& row) { return row.idIfAny<SubjectId>(0); },
+                                        query_text::targetOfBarrel, barrel));
+    return windowsOf(database, target.value_or(std::nullopt));
 }
 
 std::vector<std::string_view> listQueries()

@@ -41,7 +41,8 @@ struct BarrelRow {
     std::string verdict;  // the latest in this fill; empty if none
     std::string nextStep;
     std::optional<Instant> due;
-    std::string orderKey;  // its place in barrels(), with its id
+    std::string dueReason;  // of a tasting whose day an outlook named: acts/foreseeing.hpp
+    std::string orderKey;   // its place in barrels(), with its id
 };
 
 /// Where a page of a list begins: after the row with these keys.
@@ -131,6 +132,8 @@ struct OtherRow : FactRow {
     std::string kind;
     std::string text;  // the finding, the place's name, ...; of a step its sheet, outcome, reason
                        // or name, a line each
+    std::optional<double> chance = {};  // of a verdict: what the outlook said then, that all was
+    std::optional<Instant> best = {};   // inside, 0 to 1, and when that stood highest
 };
 
 /// All that happened to a barrel, each list the oldest first.
@@ -178,6 +181,16 @@ struct ClimateRow {
 
 /// The name of a person; empty if the records do not have them.
 [[nodiscard]] Result<std::string> nameOfPerson(ledger::Database& database, const SubjectId& person);
+
+/// The batch that a barrel holds; none if it is empty or nobody said.
+[[nodiscard]] Result<std::optional<NamedRow>> batchOfBarrel(ledger::Database& database,
+                                                            const SubjectId& barrel);
+/// The windows of a batch's target, in their order; empty if it has none.
+[[nodiscard]] Result<std::vector<Window>> windowsOfBatch(ledger::Database& database,
+                                                         const SubjectId& batch);
+/// The same of the batch that a barrel holds.
+[[nodiscard]] Result<std::vector<Window>> windowsOfBarrel(ledger::Database& database,
+                                                          const SubjectId& barrel);
 
 /// The texts of all list queries, for the test that looks at how they are run.
 [[nodiscard]] std::vector<std::string_view> listQueries();

@@ -15,22 +15,25 @@ namespace spile::cellar::query_text {
 #define SPILE_BARREL_COLUMNS \
     "SELECT b.subject, b.code, b.mark, b.spirit, " SPILE_NAME("state_batch", "b.batch")      \
     ", b.place, b.filled, b.size_ml, b.volume_ml, b.fill_number, b.filled_ms, "              \
-    "b.filled_precision, b.tastings, b.next_step, b.due_ms, b.emptied_ms, b.last_taste_ms, " \
-    "b.verdict, b.order_key FROM state_barrel_now AS b "
+    "b.filled_precision, b.tastings, b.next_step, d.due_ms, b.emptied_ms, b.last_taste_ms, " \
+    "b.verdict, b.order_key, d.reason "
+#define SPILE_ALL_BARRELS \
+    SPILE_BARREL_COLUMNS "FROM state_barrel_now AS b LEFT JOIN due_now AS d USING(subject) "
 
 #define SPILE_FACT_COLUMNS                                                       \
     "f.entry, f.at_ms, " SPILE_NAME("state_person", "f.person") ", " SPILE_NAME( \
         "state_device", "f.device") ", f.device, f.note, f.amended, f.two_values "
 #define SPILE_OF_BARREL "WHERE f.subject = ? AND f.voided = 0 ORDER BY f.when_ms, f.device, f.seq"
 
-inline constexpr std::string_view barrelsInOrder = SPILE_BARREL_COLUMNS
+inline constexpr std::string_view barrelsInOrder = SPILE_ALL_BARRELS
     "WHERE (b.order_key, b.subject) > (?, ?) ORDER BY b.order_key, b.subject LIMIT ?";
 inline constexpr std::string_view barrelsByDue = SPILE_BARREL_COLUMNS
-    "WHERE b.due_ms IS NOT NULL AND b.due_ms <= ? AND (b.due_ms, b.subject) > (?, ?) "
-    "ORDER BY b.due_ms, b.subject LIMIT ?";
+    "FROM due_now AS d CROSS JOIN state_barrel_now AS b USING(subject) "
+    "WHERE d.due_ms <= ? AND (d.due_ms, d.subject) > (?, ?) "
+    "ORDER BY d.due_ms, d.subject LIMIT ?";
 inline constexpr std::string_view barrelByCode =
-    SPILE_BARREL_COLUMNS "WHERE b.code = ? ORDER BY b.subject";
-inline constexpr std::string_view barrelById = SPILE_BARREL_COLUMNS "WHERE b.subject = ?";
+    SPILE_ALL_BARRELS "WHERE b.code = ? ORDER BY b.subject";
+inline constexpr std::string_view barrelById = SPILE_ALL_BARRELS "WHERE b.subject = ?";
 inline constexpr std::string_view placeById =
     "SELECT name, parent FROM state_place WHERE subject = ? AND voided = 0 ORDER BY when_ms, "
     "device, "
@@ -63,7 +66,8 @@ inline constexpr std::string_view checks =
 inline constexpr std::string_view moves = "SELECT " SPILE_FACT_COLUMNS ", " SPILE_NAME(
     "state_place", "f.place") " FROM state_move AS f " SPILE_OF_BARREL;
 inline constexpr std::string_view verdictsGiven =
-    "SELECT " SPILE_FACT_COLUMNS ", f.verdict FROM state_verdict AS f " SPILE_OF_BARREL;
+    "SELECT " SPILE_FACT_COLUMNS
+    ", f.verdict, f.chance_e3, f.best_ms FROM state_verdict AS f " SPILE_OF_BARREL;
 inline constexpr std::string_view emptyings =
     "SELECT " SPILE_FACT_COLUMNS ", f.next_use FROM state_empty AS f " SPILE_OF_BARREL;
 inline constexpr std::string_view topUps = "SELECT " SPILE_FACT_COLUMNS ", " SPILE_NAME(
@@ -127,13 +131,75 @@ inline constexpr std::string_view targetOfBarrel =
     "made.voided = 0 ORDER BY made.when_ms, made.device, made.seq LIMIT 1), b.fill "
     "FROM state_barrel_now AS b WHERE b.subject = ?";
 inline constexpr std::string_view windowsOfTarget =
-    "SELECT attribute FROM state_target_windows WHERE entry = (SELECT entry FROM state_target AS t "
+    "SELECT attribute, low, high FROM state_target_windows WHERE entry = (SELECT entry FROM "
+    "state_target AS t "
     "WHERE t.subject = ? AND t.voided = 0 ORDER BY t.when_ms, t.device, t.seq LIMIT 1) "
     "ORDER BY row";
 inline constexpr std::string_view scoredSinceFill =
     "SELECT DISTINCT s.attribute FROM state_taste AS t JOIN state_taste_scores AS s "
     "ON s.entry = t.entry WHERE t.subject = ? AND t.voided = 0 AND t.when_ms >= "
     "(SELECT when_ms FROM state_fill WHERE entry = ?) ORDER BY s.attribute";
+
+inline constexpr std::string_view batchOfBarrel = "SELECT b.batch, " SPILE_NAME(
+    "state_batch",
+    "b.batch") " FROM state_barrel_now AS b WHERE b.subject = ? AND b.batch IS NOT NULL";
+inline constexpr std::string_view targetOfBatch =
+    "SELECT entry, name, target FROM state_batch WHERE subject = ? AND voided = 0 ORDER BY "
+    "when_ms, device, seq LIMIT 1";
+inline constexpr std::string_view entryOfTarget =
+    "SELECT entry FROM state_target WHERE subject = ? AND voided = 0 ORDER BY when_ms, device, seq "
+    "LIMIT 1";
+
+// Flights: see flights.hpp.
+#define SPILE_FLIGHT_COLUMNS \
+    "SELECT f.subject, f.entry, f.name, f.at_ms, f.when_ms, " SPILE_NAME( \
+        "state_person", "f.person") ", f.clean_glasses, EXISTS(SELECT 1 FROM flight_over AS o WHERE o.flight = f.subject) FROM state_flight AS f WHERE f.voided = 0 "
+
+inline constexpr std::string_view flightsByTime = SPILE_FLIGHT_COLUMNS
+    "AND f.when_ms >= ? AND (f.when_ms, f.subject) < (?, ?) "
+    "ORDER BY f.when_ms DESC, f.subject DESC LIMIT ?";
+inline constexpr std::string_view flightById =
+    SPILE_FLIGHT_COLUMNS "AND f.subject = ? ORDER BY f.when_ms, f.device, f.seq LIMIT 1";
+inline constexpr std::string_view glassesOfFlight =
+    "SELECT g.glass, g.barrel, EXISTS(SELECT 1 FROM state_draw AS d WHERE d.flight = ? AND "
+    "d.glass = g.glass AND d.voided = 0) FROM state_flight_glasses AS g WHERE g.entry = ? "
+    "ORDER BY g.row";
+inline constexpr std::string_view tastesOfFlight =
+    "SELECT glass, person, entry FROM state_taste WHERE flight = ? AND voided = 0";
+inline constexpr std::string_view glassOfTaste =
+    "SELECT flight, glass FROM state_taste WHERE entry = ?";
+
+// What speaks against a barrel: the look over it that was the latest in this fill, and what its
+// last tasting found. A tasting is all sheets of half a day.
+#define SPILE_LAST_TASTING                                                                 \
+    "FROM state_barrel_now AS b CROSS JOIN state_taste AS t ON t.subject = b.subject AND " \
+    "t.voided = 0 AND t.when_ms >= b.last_taste_ms - 43200000 "
+inline constexpr std::string_view lastLook =
+    "SELECT b.verdict, (SELECT c.sound FROM state_check AS c WHERE c.subject = b.subject AND "
+    "c.voided = 0 AND c.when_ms >= b.filled_ms ORDER BY c.when_ms DESC, c.device DESC, c.seq DESC "
+    "LIMIT 1) FROM state_barrel_now AS b WHERE b.subject = ?";
+inline constexpr std::string_view lastFaults =
+    "SELECT f.fault, f.strength " SPILE_LAST_TASTING
+    "CROSS JOIN state_taste_faults AS f ON f.entry = t.entry WHERE b.subject = ?";
+inline constexpr std::string_view lastAcidity =
+    "SELECT max(s.score) " SPILE_LAST_TASTING
+    "CROSS JOIN state_taste_scores AS s ON s.entry = t.entry AND s.attribute = 'acidity' "
+    "WHERE b.subject = ?";
+
+// Outlooks as they are kept: see acts/foreseeing.hpp.
+#define SPILE_OUTLOOK_COLUMNS                                                   \
+    "o.barrel, o.fingerprint, o.next_ms, o.reason, o.advice, o.chance_now_e3, " \
+    "o.best_chance_e3, o.best_from_ms, o.best_ms, o.best_to_ms, o.horizon_ms, o.made_ms "
+
+inline constexpr std::string_view outlookOfBarrel =
+    "SELECT " SPILE_OUTLOOK_COLUMNS
+    "FROM outlook_now AS o WHERE o.barrel = ? AND o.fingerprint = "
+    "(SELECT fingerprint FROM barrel_fingerprint WHERE subject = o.barrel)";
+inline constexpr std::string_view outlooksByBest =
+    "SELECT " SPILE_OUTLOOK_COLUMNS ", b.code, b.mark, " SPILE_NAME("state_batch", "b.batch")
+    " FROM outlook_now AS o CROSS JOIN state_barrel_now AS b ON b.subject = o.barrel "
+    "WHERE (o.order_ms, o.barrel) > (?, ?) AND b.filled = 1 "
+    "ORDER BY o.order_ms, o.barrel LIMIT ?";
 
 // For the journal: this device's entries by its chain.
 #define SPILE_OWN_CHAIN                                                   \
@@ -164,20 +230,57 @@ inline constexpr std::string_view heldByPeer =
 inline constexpr std::string_view ownCountAfter =
     "SELECT count(*) FROM entry WHERE d = " SPILE_OWN_CHAIN " AND seq > ?";
 
+// Stays: see stays.hpp.
+inline constexpr std::string_view stayBarrel =
+    "SELECT coalesce(spirit, ''), char_level, size_ml, fills_before, place FROM state_barrel "
+    "WHERE subject = ? AND voided = 0 ORDER BY when_ms, device, seq LIMIT 1";
+inline constexpr std::string_view stayPlaces =
+    "SELECT when_ms, place FROM state_move WHERE subject = ? AND voided = 0 "
+    "ORDER BY when_ms, device, seq";
+inline constexpr std::string_view stayFills =
+    "SELECT f.entry, f.when_ms, coalesce(" SPILE_NAME("state_batch", "f.batch") ", ''), "
+    "f.volume_ml FROM state_fill AS f " SPILE_OF_BARREL;
+inline constexpr std::string_view stayEnds =
+    "SELECT when_ms FROM state_empty WHERE subject = ? AND voided = 0 "
+    "ORDER BY when_ms, device, seq";
+inline constexpr std::string_view stayScores =
+    "SELECT f.entry, f.when_ms, f.person, s.attribute, s.score, f.flight, f.glass FROM "
+    "state_taste AS f CROSS JOIN state_taste_scores AS s ON s.entry = f.entry WHERE f.subject = ? "
+    "AND f.voided = 0 AND s.score IS NOT NULL ORDER BY f.when_ms, f.device, f.seq, s.row";
+inline constexpr std::string_view stayDirections =
+    "SELECT f.when_ms, d.attribute, d.direction FROM state_direction AS f CROSS JOIN "
+    "state_direction_directions AS d ON d.entry = f.entry WHERE f.subject = ? AND f.voided = 0 "
+    "ORDER BY f.when_ms, f.device, f.seq, d.row";
+inline constexpr std::string_view stayDraws =
+    "SELECT when_ms, volume_ml, draw_method FROM state_draw WHERE subject = ? AND voided = 0 "
+    "ORDER BY when_ms, device, seq";
+inline constexpr std::string_view stayTopUps =
+    "SELECT when_ms, volume_ml FROM state_top_up WHERE subject = ? AND voided = 0 "
+    "ORDER BY when_ms, device, seq";
+
 #undef SPILE_NAME
 #undef SPILE_BARREL_COLUMNS
+#undef SPILE_ALL_BARRELS
+#undef SPILE_FLIGHT_COLUMNS
+#undef SPILE_LAST_TASTING
+#undef SPILE_OUTLOOK_COLUMNS
 #undef SPILE_FACT_COLUMNS
 #undef SPILE_OF_BARREL
 #undef SPILE_OWN_CHAIN
 
 inline constexpr std::array all = {
-    barrelsInOrder, barrelsByDue, barrelByCode,   barrelById,      placeById,        fills,
-    gauges,         draws,        tastings,       readings,        lastReading,      photos,
-    topUps,         doses,        repairs,        unusualSteps,    measuresOfBarrel, climates,
-    checks,         moves,        verdictsGiven,  emptyings,       scoresOf,         faultsOf,
-    attachedTo,     namedPeople,  namedPlaces,    namedTargets,    namedBatches,     namedDevices,
-    nameOfPerson,   nameOfBatch,  targetOfBarrel, windowsOfTarget, scoredSinceFill,  ownActs,
-    lastHandedOut,  coveredSeq,   ownKindsAfter,  ownPhotosAfter,  lastTakenIn,      heldByPeer,
-    ownCountAfter};
+    barrelsInOrder, barrelsByDue,     barrelByCode,   barrelById,      placeById,
+    fills,          gauges,           draws,          tastings,        readings,
+    lastReading,    photos,           topUps,         doses,           repairs,
+    unusualSteps,   measuresOfBarrel, climates,       checks,          moves,
+    verdictsGiven,  emptyings,        scoresOf,       faultsOf,        attachedTo,
+    namedPeople,    namedPlaces,      namedTargets,   namedBatches,    namedDevices,
+    nameOfPerson,   nameOfBatch,      targetOfBarrel, windowsOfTarget, scoredSinceFill,
+    ownActs,        lastHandedOut,    coveredSeq,     ownKindsAfter,   ownPhotosAfter,
+    lastTakenIn,    heldByPeer,       ownCountAfter,  outlookOfBarrel, outlooksByBest,
+    targetOfBatch,  entryOfTarget,    flightsByTime,  flightById,      glassesOfFlight,
+    batchOfBarrel,  tastesOfFlight,   glassOfTaste,   lastLook,        lastFaults,
+    lastAcidity,    stayBarrel,       stayPlaces,     stayFills,       stayEnds,
+    stayScores,     stayDirections,   stayTopUps};
 
 }  // namespace spile::cellar::query_text

@@ -49,6 +49,7 @@ Result<void> State::create(Database& database, bool temporary)
     SPILE_TRY(database.run(placed(commonTables(), temporary)));
     if (!temporary) {
         SPILE_TRY(makeDraftTables(database));
+        SPILE_TRY(makeDueTables(database));
     }
     for (const KindSpec& kind : allKinds()) {
         SPILE_TRY(database.run(placed(statements_.at(kind.kind).create, temporary)));

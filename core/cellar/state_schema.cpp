@@ -1,5 +1,6 @@
 #include "core/cellar/state_schema.hpp"
 
+#include <algorithm>
 #include <array>
 
 namespace spile::cellar {
@@ -100,13 +101,20 @@ CREATE %TEMP% TABLE state_barrel_now(
     verdict TEXT,
     next_step TEXT NOT NULL,
     due_ms INTEGER,
+    due_by_habit INTEGER NOT NULL,
     emptied_ms INTEGER,
     order_key TEXT NOT NULL
 ) STRICT, WITHOUT ROWID;
 CREATE INDEX %SCHEMA%state_barrel_now_order ON state_barrel_now(order_key, subject);
 CREATE INDEX %SCHEMA%state_barrel_now_code ON state_barrel_now(code, subject);
-CREATE INDEX %SCHEMA%state_barrel_now_due ON state_barrel_now(due_ms, subject) WHERE due_ms IS NOT NULL;
 )sql";
+
+// What was drawn for a flight or tasted in it is found by the flight, and flights by their time.
+constexpr std::string_view flightIndex =
+    "CREATE INDEX %SCHEMA%TABLE_flight ON TABLE(flight, glass) WHERE voided = 0 AND flight IS NOT "
+    "NULL;\n";
+constexpr std::string_view timeIndex =
+    "CREATE INDEX %SCHEMA%TABLE_when ON TABLE(when_ms, subject) WHERE voided = 0;\n";
 
 constexpr const char* drafts = R"sql(
 CREATE TABLE IF NOT EXISTS sheet(
@@ -153,6 +161,76 @@ CREATE TABLE IF NOT EXISTS work_value(
     text TEXT NOT NULL,
     PRIMARY KEY(run, name)
 ) STRICT, WITHOUT ROWID;
+
+CREATE TABLE IF NOT EXISTS flight_taster(
+    flight BLOB NOT NULL,
+    person BLOB NOT NULL,
+    place INTEGER NOT NULL,
+    PRIMARY KEY(flight, person)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE IF NOT EXISTS flight_over(flight BLOB PRIMARY KEY) STRICT, WITHOUT ROWID;
+)sql";
+
+// What this device computed from the state: an outlook is an estimate at a time, and no fact. When
+// a barrel is due follows from its summary and its outlook; whichever is written, a trigger says it
+// anew. An outlook counts until the barrel is tasted again, and where no one has said otherwise.
+constexpr const char* dueTables = R"sql(
+CREATE TABLE IF NOT EXISTS outlook_now(
+    barrel BLOB PRIMARY KEY,
+    fingerprint TEXT NOT NULL,
+    next_ms INTEGER NOT NULL,
+    reason TEXT NOT NULL,
+    advice TEXT NOT NULL,
+    chance_now_e3 INTEGER,
+    best_chance_e3 INTEGER,
+    best_from_ms INTEGER,
+    best_ms INTEGER,
+    best_to_ms INTEGER,
+    horizon_ms INTEGER NOT NULL,
+    made_ms INTEGER NOT NULL,
+    order_ms INTEGER AS (coalesce(best_ms, 9223372036854775807))
+) STRICT, WITHOUT ROWID;
+CREATE INDEX IF NOT EXISTS outlook_now_order ON outlook_now(order_ms, barrel);
+CREATE INDEX IF NOT EXISTS outlook_now_made ON outlook_now(made_ms);
+
+CREATE TABLE IF NOT EXISTS due_now(
+    subject BLOB PRIMARY KEY,
+    due_ms INTEGER NOT NULL,
+    reason TEXT
+) STRICT, WITHOUT ROWID;
+CREATE INDEX IF NOT EXISTS due_now_order ON due_now(due_ms, subject, reason);
+DELETE FROM due_now;
+
+DROP VIEW IF EXISTS barrel_fingerprint;
+CREATE VIEW barrel_fingerprint AS
+    SELECT subject, hex(fill) || ' ' || tastings || ' ' || coalesce(last_taste_ms, 0) AS fingerprint
+    FROM state_barrel_now WHERE filled = 1;
+DROP VIEW IF EXISTS barrel_due;
+CREATE VIEW barrel_due AS
+    SELECT b.subject, coalesce(o.next_ms, b.due_ms) AS due_ms, o.reason
+    FROM state_barrel_now AS b LEFT JOIN outlook_now AS o
+    ON o.barrel = b.subject AND b.due_by_habit = 1 AND o.reason <> 'habit'
+    AND o.fingerprint = (SELECT fingerprint FROM barrel_fingerprint AS f WHERE f.subject = b.subject)
+    WHERE b.due_ms IS NOT NULL;
+
+CREATE TRIGGER due_by_summary AFTER INSERT ON state_barrel_now BEGIN
+    DELETE FROM due_now WHERE subject = NEW.subject;
+    INSERT INTO due_now SELECT * FROM barrel_due WHERE subject = NEW.subject;
+END;
+CREATE TRIGGER not_due_without_summary AFTER DELETE ON state_barrel_now BEGIN
+    DELETE FROM due_now WHERE subject = OLD.subject;
+END;
+DROP TRIGGER IF EXISTS due_by_outlook;
+CREATE TRIGGER due_by_outlook AFTER INSERT ON outlook_now BEGIN
+    DELETE FROM due_now WHERE subject = NEW.barrel;
+    INSERT INTO due_now SELECT * FROM barrel_due WHERE subject = NEW.barrel;
+END;
+DROP TRIGGER IF EXISTS due_without_outlook;
+CREATE TRIGGER due_without_outlook AFTER DELETE ON outlook_now BEGIN
+    DELETE FROM due_now WHERE subject = OLD.barrel;
+    INSERT INTO due_now SELECT * FROM barrel_due WHERE subject = OLD.barrel;
+END;
 )sql";
 
 constexpr std::array<std::string_view, 5> tableNames = {
@@ -195,6 +273,15 @@ KindStatements statementsOf(const KindSpec& kind)
     made.create = "CREATE %TEMP% TABLE " + table + "(" + columns +
                   ") STRICT, WITHOUT ROWID;\nCREATE INDEX %SCHEMA%" + table + "_subject ON " +
                   table + "(subject, when_ms, device, seq) WHERE voided = 0;\n";
+    const auto has = [&](Field field) {
+        return std::any_of(kind.fields.begin(), kind.fields.end(),
+                           [&](const KindField& own) { return own.field == field; });
+    };
+    if (has(Field::Flight) || has(Field::Glasses)) {
+        std::string index(has(Field::Flight) ? flightIndex : timeIndex);
+        replaceAll(index, "TABLE", table);
+        made.create += index;
+    }
     for (const auto& item : made.items) {
         made.create += item.create;
     }
@@ -214,6 +301,8 @@ Result<void> makeDraftTables(ledger::Database& database)
                ? Result<void>()
                : database.run("ALTER TABLE sheet ADD COLUMN step TEXT NOT NULL DEFAULT '';");
 }
+
+Result<void> makeDueTables(ledger::Database& database) { return database.run(dueTables); }
 
 std::span<const std::string_view> commonTableNames() { return tableNames; }
 

@@ -61,19 +61,19 @@ Result<void> addAttributes(ledger::Database& database, std::vector<std::string>&
 
 }  // namespace
 
-Words usualAttributes() { return attributeWords; }
-Words usualFaults() { return faultWords; }
-Words noteChips() { return chipWords; }
-Words drawMethods() { return drawWords; }
-Words gaugeMethods() { return gaugeWords; }
-Words checkFindings() { return findingWords; }
+WordList usualAttributes() { return attributeWords; }
+WordList usualFaults() { return faultWords; }
+WordList noteChips() { return chipWords; }
+WordList drawMethods() { return drawWords; }
+WordList gaugeMethods() { return gaugeWords; }
+WordList checkFindings() { return findingWords; }
 bool isSound(std::string_view finding) { return finding == soundFinding; }
-Words repairs() { return repairWords; }
-Words bungs() { return bungWords; }
-Words verdicts() { return verdictWords; }
-Words nextUses() { return nextUseWords; }
-Words usualSpirits() { return spiritWords; }
-Words usualWoods() { return woodWords; }
+WordList repairs() { return repairWords; }
+WordList bungs() { return bungWords; }
+WordList verdicts() { return verdictWords; }
+WordList nextUses() { return nextUseWords; }
+WordList usualSpirits() { return spiritWords; }
+WordList usualWoods() { return woodWords; }
 std::span<const BarrelSize> barrelSizes() { return sizes; }
 
 Result<std::vector<std::string>> attributesOf(ledger::Database& database, const SubjectId& barrel)

@@ -15,23 +15,23 @@
 /// Source    common practice, no source.
 namespace spile::cellar {
 
-using Words = std::span<const std::string_view>;
+using WordList = std::span<const std::string_view>;
 
-[[nodiscard]] Words usualAttributes();
-[[nodiscard]] Words usualFaults();
-[[nodiscard]] Words noteChips();
-[[nodiscard]] Words drawMethods();
-[[nodiscard]] Words gaugeMethods();
-[[nodiscard]] Words checkFindings();
+[[nodiscard]] WordList usualAttributes();
+[[nodiscard]] WordList usualFaults();
+[[nodiscard]] WordList noteChips();
+[[nodiscard]] WordList drawMethods();
+[[nodiscard]] WordList gaugeMethods();
+[[nodiscard]] WordList checkFindings();
 /// Whether a barrel with this finding is sound; a finding that is not in the list is not.
 [[nodiscard]] bool isSound(std::string_view finding);
-[[nodiscard]] Words repairs();
-[[nodiscard]] Words verdicts();
-[[nodiscard]] Words nextUses();
+[[nodiscard]] WordList repairs();
+[[nodiscard]] WordList verdicts();
+[[nodiscard]] WordList nextUses();
 /// What closes a barrel.
-[[nodiscard]] Words bungs();
-[[nodiscard]] Words usualSpirits();
-[[nodiscard]] Words usualWoods();
+[[nodiscard]] WordList bungs();
+[[nodiscard]] WordList usualSpirits();
+[[nodiscard]] WordList usualWoods();
 
 struct BarrelSize {
     std::string_view name;

@@ -35,11 +35,10 @@ void CourseFit::fillRow(std::size_t record)
 }
 
 // Adds a step of precision and shift along row_, whose image_ under the covariance is known.
-void CourseFit::updateSite(const Site& site, double precisionStep, double shiftStep)
+void CourseFit::updateSite(double precisionStep, double shiftStep)
 {
     const std::size_t d = all_;
     const double variance = dot(row_, image_, d);
-    // The state's mean is that of its rest: a site speaks of the whole score.
     const double at = dot(row_, mean_, d);
     const double grown = 1 + precisionStep * variance;
     const double step = (shiftStep - precisionStep * at) / grown;
@@ -50,7 +49,6 @@ void CourseFit::updateSite(const Site& site, double precisionStep, double shiftS
             covariance_[i * d + j] -= shrink * image_[i] * image_[j];
         }
     }
-    (void)site;
 }
 
 // With x the state less its prior mean, a cut score says: row'x + noise lies beyond its rest_.
@@ -74,10 +72,11 @@ double CourseFit::settleCut(double sigma)
             const double z = side * (centre - rest_[site.record]) / spread;
             const double ratio = millsRatio(z);
             const double tiltedMean = centre + side * cavity * ratio / spread;
-            const double tilted = cavity - cavity * cavity * ratio * (z + ratio) / (spread * spread);
+            const double tilted =
+                cavity - cavity * cavity * ratio * (z + ratio) / (spread * spread);
             const double precision = 1 / tilted - 1 / cavity;
             const double shift = tiltedMean / tilted - centre / cavity;
-            updateSite(site, precision - site.precision, shift - site.shift);
+            updateSite(precision - site.precision, shift - site.shift);
             site.precision = precision;
             site.shift = shift;
         }
@@ -120,7 +119,7 @@ double CourseFit::siteEvidence(double sigma)
             const double off = site.precision * dot(row_, mean_, d) - site.shift;
             sum -= (std::log(grown) + off * off / (site.precision * grown)) / 2;
         }
-        updateSite(site, site.precision, site.shift);
+        updateSite(site.precision, site.shift);
     }
     return sum;
 }

@@ -1,5 +1,6 @@
 #include "core/outlook/dictionary.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <numeric>
 
@@ -93,10 +94,14 @@ CoursePrior priorBetween(double start, double end, double rate)
 wood::Basis Shape::basis(double age) const
 {
     switch (family) {
-        case Family::Saturating: return wood::saturatingBasis(first, age);
-        case Family::Linear: return wood::linearBasis(age);
-        case Family::RiseAndFall: return wood::risingFallingBasis(first, second, age);
-        case Family::Delayed: return wood::delayedBasis(first, second, age);
+        case Family::Saturating:
+            return wood::saturatingBasis(first, age);
+        case Family::Linear:
+            return wood::linearBasis(age);
+        case Family::RiseAndFall:
+            return wood::risingFallingBasis(first, second, age);
+        case Family::Delayed:
+            return wood::delayedBasis(first, second, age);
     }
     return {};
 }
@@ -124,6 +129,7 @@ std::vector<Shape> shapesOf(const CoursePrior& prior, const CourseGrid& grid)
 std::vector<GridPoint> normalGrid(int points, double reach)
 {
     std::vector<GridPoint> grid;
+    grid.reserve(static_cast<std::size_t>(points));
     double sum = 0;
     for (int i = 0; i < points; ++i) {
         const double z = points == 1 ? 0 : reach * (2.0 * i / (points - 1) - 1);

@@ -25,15 +25,15 @@ inline constexpr std::size_t families = 4;
 /// Source    the values for beer in spirit barrels: assumed; the cellar's own finished barrels
 ///           teach better ones (learning.hpp).
 struct CoursePrior {
-    Belief start{1, 1};           // how the beer tastes as it goes in
-    Belief end{6, 2};             // where it tends to
+    Belief start{1, 0.8};          // how the beer tastes as it goes in
+    Belief end{6, 1.7};            // where it tends to
     Belief logRate{-2.1202, 0.6};  // of the saturating shape; e^-2.1202 = 0.12
-    Belief linearStart{1, 1.2};
-    Belief slopePerYear{3, 2};
-    Belief height{5.5, 2};         // of rise and fall
+    Belief linearStart{1, 1};
+    Belief slopePerYear{3, 1.7};
+    Belief height{5.5, 1.7};       // of rise and fall
     Belief logRise{-1.6094, 0.5};  // 0.2
     Belief logFall{-3.5066, 0.5};  // 0.03
-    std::array<double, families> weight{0.5, 0.1, 0.2, 0.2};
+    std::array<double, families> weight{0.4, 0.11, 0.26, 0.23};
 };
 
 /// Return the prior of a course from `start` to `end` with the usual spreads: the linear, peaked

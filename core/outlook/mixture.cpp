@@ -31,7 +31,7 @@ double Mixture::below(double x) const
 {
     double sum = 0;
     for (const Part& part : parts) {
-        sum += part.weight * normalBelow((x - part.mean) / part.deviation);
+        sum += part.weight * quickNormalBelow((x - part.mean) / part.deviation);
     }
     return sum;
 }
@@ -65,7 +65,7 @@ double Mixture::quantile(double p) const
         double density = 0;
         for (const Part& part : parts) {
             const double at = (x - part.mean) / part.deviation;
-            under += part.weight * normalBelow(at);
+            under += part.weight * quickNormalBelow(at);
             density += part.weight * normalDensity(at) / part.deviation;
         }
         (under < p ? low : high) = x;

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/panel/line.hpp"
+
 #include <vector>
 
 namespace spile::outlook {
@@ -30,6 +32,6 @@ struct Mixture {
 };
 
 inline constexpr double lineLow = 0;
-inline constexpr double lineHigh = 10;
+inline constexpr double lineHigh = panel::lineLength;
 
 }  // namespace spile::outlook

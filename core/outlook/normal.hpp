@@ -10,6 +10,8 @@ namespace spile::outlook {
 /// The density and the distribution function of the standard normal.
 [[nodiscard]] double normalDensity(double z);
 [[nodiscard]] double normalBelow(double z);
+/// The distribution function by interpolation in a table, ten times as fast: to 1e-9.
+[[nodiscard]] double quickNormalBelow(double z);
 /// The logarithm of normalBelow, also far out where that is 0.
 [[nodiscard]] double logNormalBelow(double z);
 /// normalDensity / normalBelow, also far out. The mean of a standard normal above -z.

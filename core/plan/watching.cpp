@@ -222,4 +222,21 @@ Result<Watch> watchOf(const WorkFacts& facts)
     return watch;
 }
 
+Result<Lost> lossBetween(const WorkFacts& facts, Instant from, Instant to, double specificGravity)
+{
+    SPILE_ASSIGN(stay, stayOf(facts));
+    SPILE_ASSIGN(all, surroundingsOf(facts, stay));
+    SPILE_ASSIGN(strength, liquor::strengthByAlcohol(specificGravity, stay.alcoholByVolume));
+    SPILE_ASSIGN(days, climateBetween(all, from, to));
+    SPILE_ASSIGN(start,
+                 liquor::liquorOf(stay.begin.volume, stay.alcoholByVolume, strength.realExtract));
+    const wood::Wood wood{all.wood.inner, all.wood.stave, std::exp(wood::lossRatePrior().logMedian),
+                          all.wood.ethanolShare.median};
+    std::vector<wood::CourseDay> course(days.size());
+    SPILE_TRY(wood::lossCourse(start, wood, days, course));
+    const wood::CourseDay& end = course.back();
+    SPILE_ASSIGN(after, liquor::liquorOf(end.volume, end.alcoholByVolume, end.realExtract));
+    return Lost{start, after};
+}
+
 }  // namespace spile::plan

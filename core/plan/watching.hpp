@@ -25,4 +25,14 @@ struct Watch {
 ///           recorded; those of wood::lossBand().
 [[nodiscard]] Result<Watch> watchOf(const WorkFacts& facts);
 
+/// What evaporates between two times from the beer that the barrel holds.
+struct Lost {
+    liquor::Liquor before, after;
+};
+/// Return it for beer of this gravity at `from`, by the climate of its place and the usual rate.
+///
+/// Errors    as watchOf().
+[[nodiscard]] Result<Lost> lossBetween(const WorkFacts& facts, Instant from, Instant to,
+                                       double specificGravity);
+
 }  // namespace spile::plan

@@ -26,15 +26,14 @@ Basis risingFallingBasis(double rise, double fall, double age)
     const double t = std::max(age, 0.0);
     const double highest = std::log(rise / fall) / (rise - fall);
     const double left = std::exp(-fall * t);
-    return {left, (left - std::exp(-rise * t)) /
-                      (std::exp(-fall * highest) - std::exp(-rise * highest))};
+    return {left,
+            (left - std::exp(-rise * t)) / (std::exp(-fall * highest) - std::exp(-rise * highest))};
 }
 
 Basis delayedBasis(double middle, double width, double age)
 {
     const double before = logistic(-middle / width);
-    const double s =
-        (logistic((std::max(age, 0.0) - middle) / width) - before) / (1 - before);
+    const double s = (logistic((std::max(age, 0.0) - middle) / width) - before) / (1 - before);
     return {1 - s, s};
 }
 

@@ -234,9 +234,12 @@ Result<void> History::tasteAs(Device& phone, const InventedBarrel& barrel, std::
         const int score = world_.scoreOf(barrel, i, person, day);
         sheet.scores[attribute] = judged ? cellar::Score(score) : std::nullopt;
         sheet.attributeOrder.push_back(attribute);
-        directions[attribute] = score < 5   ? cellar::Direction::More
-                                : score > 7 ? cellar::Direction::TooMuch
-                                            : cellar::Direction::Right;
+        const InventedCourse& course = courses.at(i);
+        if (course.wantedFrom > 0) {
+            directions[attribute] = score < course.wantedFrom ? cellar::Direction::More
+                                    : score > course.wantedTo ? cellar::Direction::TooMuch
+                                                              : cellar::Direction::Right;
+        }
     }
     if (world_.chance_.below(40) == 0) {
         sheet.faults["wet cardboard"] = 3;

@@ -41,16 +41,18 @@ inline constexpr std::array<InventedSpirit, 6> spirits = {
     InventedSpirit{"apple brandy", "Apple", "French oak", 0, 110, 30}};
 
 /// How an attribute moves with months in wood on the nine steps of the ladder: from `start`
-/// towards `end` with a time constant of `months`.
+/// towards `end` with a time constant of `months`; and where the brewers say it is right, if they
+/// have an opinion of it.
 struct InventedCourse {
     std::string_view attribute;
     double start, end, months;
+    int wantedFrom = 0, wantedTo = 0;
 };
 inline constexpr std::array<InventedCourse, 7> courses = {
-    InventedCourse{"vanilla", 1.2, 7.0, 5.0},   InventedCourse{"oak", 1.0, 7.6, 8.0},
-    InventedCourse{"spirit", 2.0, 6.4, 3.5},    InventedCourse{"roast", 6.5, 4.2, 9.0},
-    InventedCourse{"sweetness", 6.0, 5.0, 7.0}, InventedCourse{"dried fruit", 2.5, 5.6, 10.0},
-    InventedCourse{"acidity", 1.2, 2.2, 12.0}};
+    InventedCourse{"vanilla", 1.2, 7.0, 5.0, 5, 7}, InventedCourse{"oak", 1.0, 7.2, 8.0, 4, 6},
+    InventedCourse{"spirit", 2.0, 6.4, 3.5, 4, 7},  InventedCourse{"roast", 6.5, 4.2, 9.0},
+    InventedCourse{"sweetness", 6.0, 5.0, 7.0},     InventedCourse{"dried fruit", 2.5, 5.6, 10.0},
+    InventedCourse{"acidity", 1.2, 2.2, 12.0, 1, 3}};
 
 inline constexpr std::string_view start = "2025-09-01T07:00Z";
 inline constexpr int days = 425;  // 14 months

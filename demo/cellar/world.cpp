@@ -131,7 +131,7 @@ Result<void> World::begin()
     for (const InventedBeer& beer : beers) {
         SPILE_ASSIGN(target,
                      cellar::registerTarget(*desk_.cellar, std::string(beer.name) + ", ready",
-                                            {{"vanilla", 5, 7}, {"oak", 4, 6}, {"acidity", 1, 2}}));
+                                            {{"vanilla", 5, 7}, {"oak", 4, 6}, {"acidity", 1, 3}}));
         targets_.push_back(target);
     }
     batches_.resize(beers.size());

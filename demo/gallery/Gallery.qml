@@ -15,7 +15,7 @@ Item {
                      : gallery.height < Theme.lowWindow ? Theme.Low : Theme.Usual
     property bool barShown: true // to walk through the pages by hand
     readonly property list<string> pages: ["Pads", "Holding", "Score", "Rows", "Bars", "Numbers", "Code", "Digits",
-        "Words", "Chips", "Banners", "Barrel", "Heads", "Chart", "Courses", "Steps", "Glyphs"]
+        "Words", "Chips", "Banners", "Barrel", "Heads", "Chart", "Courses", "Steps", "Glyphs", "Spans"]
 
     LayoutMirroring.enabled: gallery.mirrored
     LayoutMirroring.childrenInherit: true

@@ -11,6 +11,7 @@ namespace {
 
 using viewmodels::AppViewModel;
 using viewmodels::ComparingViewModel;
+using viewmodels::FlightViewModel;
 using viewmodels::Navigator;
 using viewmodels::RecordViewModel;
 using viewmodels::TastingViewModel;
@@ -106,7 +107,8 @@ void Tour::goOnUntil(TastingViewModel::StepKind kind)
 std::vector<Tour::Scene> Tour::scenes()
 {
     std::vector<Scene> all;
-    for (auto part : {registering(), tasting(), recording(), working(), exchanging()}) {
+    for (auto part :
+         {registering(), tasting(), recording(), foreseeing(), working(), flying(), exchanging()}) {
         std::move(part.begin(), part.end(), std::back_inserter(all));
     }
     return all;
@@ -205,6 +207,34 @@ std::vector<Tour::Scene> Tour::recording()
             {QStringLiteral("record-fill"), record(RecordViewModel::Fill)}};
 }
 
+std::vector<Tour::Scene> Tour::foreseeing()
+{
+    auto& outlook = *app_.outlook();
+    auto& change = *app_.whatIf();
+    return {{QStringLiteral("outlook"),
+             [this] {
+                 showBarrel();
+                 app_.outlooks().learnNow();
+                 waitFor([this] { return !app_.outlooks().isRunning(); });
+                 settle();
+                 app_.openOutlook();
+             }},
+            {QStringLiteral("outlook-read"),
+             [&outlook] { outlook.readAt(outlook.scoreRange().width() * 0.6); }},
+            {QStringLiteral("what-if"),
+             [this, &change] {
+                 app_.openWhatIf();
+                 settle();
+                 change.stepTemperature(0);
+                 change.stepTemperature(10);
+                 change.chooseOther(0);
+                 waitFor([&change] {
+                     return !change.adviceThen().isEmpty() || !change.error().isEmpty();
+                 });
+             }},
+            {QStringLiteral("calendar"), [this] { app_.openCalendar(); }}};
+}
+
 // The barrel that was registered full is gone on with as if it were empty: after the fill of a
 // sheet it is full again, whatever it was before.
 std::vector<Tour::Scene> Tour::working()
@@ -282,6 +312,58 @@ std::vector<Tour::Scene> Tour::working()
              }},
             {QStringLiteral("calculate-purge"),
              [this] { app_.calculating()->choose(QStringLiteral("purge")); }}};
+}
+
+// With fewer than two full barrels there is no flight, and its scenes show what there is.
+std::vector<Tour::Scene> Tour::flying()
+{
+    auto& fresh = *app_.newFlight();
+    auto& flight = *app_.flight();
+    constexpr int barrels = 3;
+    constexpr int glassesMost = barrels + 1;
+    const auto tasteNext = [this, &flight] {
+        flight.taste();
+        settle();
+        goOnUntil(TastingViewModel::Close);
+        app_.tasting()->close();
+        settle();
+    };
+    return {
+        {QStringLiteral("new-flight"),
+         [this, &fresh] {
+             app_.navigator()->go(Navigator::Today);
+             app_.openFlight();
+             settle();
+             for (int i = 0; i < barrels; ++i) {
+                 fresh.toggle(i);
+             }
+             fresh.toggleTwice();
+         }},
+        {QStringLiteral("flight-draw"), [&fresh] { fresh.begin(); }},
+        {QStringLiteral("flight-tasters"),
+         [this, &flight] {
+             for (int i = 0; i < glassesMost && flight.stage() == FlightViewModel::Drawing; ++i) {
+                 flight.pouring()->record();
+                 settle();
+             }
+         }},
+        {QStringLiteral("flight-glass"), [&flight] { flight.chooseTaster(0); }},
+        {QStringLiteral("flight-taste"), [&flight] { flight.taste(); }},
+        {QStringLiteral("flight-close"), [this] { goOnUntil(TastingViewModel::Close); }},
+        {QStringLiteral("flight-tasted"),
+         [this, &flight, tasteNext] {
+             app_.tasting()->close();
+             settle();
+             for (int i = 0; i < glassesMost && flight.stage() == FlightViewModel::NextGlass; ++i) {
+                 tasteNext();
+             }
+         }},
+        {QStringLiteral("windows"), [this] {
+             showBarrel();
+             app_.openWindows();
+             settle();
+             app_.windows()->toggle(0);
+         }}};
 }
 
 std::vector<Tour::Scene> Tour::exchanging()

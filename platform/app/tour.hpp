@@ -35,7 +35,9 @@ private:
     [[nodiscard]] std::vector<Scene> registering();
     [[nodiscard]] std::vector<Scene> tasting();
     [[nodiscard]] std::vector<Scene> recording();
+    [[nodiscard]] std::vector<Scene> foreseeing();
     [[nodiscard]] std::vector<Scene> working();
+    [[nodiscard]] std::vector<Scene> flying();
     [[nodiscard]] std::vector<Scene> exchanging();
     void showBarrel();
     void goOnUntil(viewmodels::TastingViewModel::StepKind kind);

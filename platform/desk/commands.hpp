@@ -37,8 +37,16 @@ struct AdmitOptions {
 
 [[nodiscard]] int check(Session& session);
 [[nodiscard]] int show(Session& session, const std::string& kind, const std::string& id);
-/// `on` is a day, "2026-03-14"; empty: today.
+/// The flights that there were, the newest first: which glass is of which barrel.
+[[nodiscard]] int showFlights(const Session& session, cellar::Cellar& cellar);
+/// `on` is a day, "2026-03-14"; empty: today. The outlooks are computed anew first.
 [[nodiscard]] int due(Session& session, const std::string& on);
+/// The outlook of the barrel with that code, or in short those of all if it is empty.
+[[nodiscard]] int outlook(Session& session, const std::string& barrel);
+/// Compute the outlooks of all barrels and keep them, so that the due list goes by them.
+///
+/// Errors    those of outlook::calendarOf() and of every act.
+[[nodiscard]] Result<void> foresee(const Session& session, cellar::Cellar& cellar);
 [[nodiscard]] int read(Session& session, const std::vector<std::string>& images);
 
 /// `words` are what stands after "work": a calculator's name and its inputs as "--name value",

@@ -106,10 +106,10 @@ void addLooking(CLI::App& app, CommandLine& line)
     checking->callback([&] { line.run = [](Session& s) { return check(s); }; });
 
     auto* showing = app.add_subcommand(
-        "show", "Show barrels, one barrel, batches, people, places, targets, devices");
+        "show", "Show barrels, one barrel, flights, batches, people, places, targets, devices");
     showing
         ->add_option("kind", line.kind,
-                     "barrels | barrel | batches | people | places | targets | devices")
+                     "barrels | barrel | flights | batches | people | places | targets | devices")
         ->required();
     showing->add_option("id", line.id, "With barrel: its code, as it stands on the head");
     showing->callback([&] { line.run = [&](Session& s) { return show(s, line.kind, line.id); }; });
@@ -118,6 +118,11 @@ void addLooking(CLI::App& app, CommandLine& line)
         app.add_subcommand("due", "Show the barrels whose next step is due, the longest due first");
     dues->add_option("--on", line.on, "By the end of this day (default: now)");
     dues->callback([&] { line.run = [&](Session& s) { return due(s, line.on); }; });
+
+    auto* foreseeing = app.add_subcommand(
+        "outlook", "Show when barrels will be ready by their scores: all, or the whole of one");
+    foreseeing->add_option("barrel", line.id, "A barrel's code, as it stands on the head");
+    foreseeing->callback([&] { line.run = [&](Session& s) { return outlook(s, line.id); }; });
 
     auto* reading =
         app.add_subcommand("read", "Read the codes in pictures: QR, Data Matrix, Code 128");

@@ -15,6 +15,9 @@ namespace spile::desk {
 [[nodiscard]] nlohmann::json toJson(const cellar::BarrelRow& barrel);
 [[nodiscard]] nlohmann::json toJson(const cellar::BarrelHistory& history, Instant now);
 
+/// "7 in 10"; below half of one and above nine and a half "less than 1", "more than 9 in 10".
+[[nodiscard]] std::string chanceText(double chance);
+
 /// Lines of columns, each as wide as its widest cell; the first line is the heading.
 [[nodiscard]] std::string table(const std::vector<std::vector<std::string>>& lines);
 [[nodiscard]] std::string barrelTable(const std::vector<cellar::BarrelRow>& barrels);

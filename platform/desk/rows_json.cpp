@@ -135,6 +135,12 @@ json toJson(const cellar::OtherRow& row, Instant now)
     json made = fact(row, now);
     made["kind"] = row.kind;
     made["text"] = row.text;
+    if (row.chance) {
+        made["outlook_chance"] = *row.chance;
+    }
+    if (row.best) {
+        made["outlook_best_at"] = toIsoTime(*row.best);
+    }
     return made;
 }
 
@@ -188,7 +194,8 @@ json toJson(const cellar::BarrelRow& barrel)
              barrel.filledAt ? json(dateText(*barrel.filledAt, barrel.filledPrecision)) : json()},
             {"tastings_count", barrel.tastings},
             {"next_step", barrel.nextStep},
-            {"due_on", barrel.due ? json(toIsoDate(*barrel.due)) : json()}};
+            {"due_on", barrel.due ? json(toIsoDate(*barrel.due)) : json()},
+            {"due_reason", orNull(barrel.dueReason)}};
 }
 
 json toJson(const cellar::BarrelHistory& history, Instant now)

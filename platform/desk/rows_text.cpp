@@ -1,3 +1,4 @@
+#include "core/plan/foreseen.hpp"
 #include "core/scan/barrel_code.hpp"
 #include "platform/desk/rows.hpp"
 
@@ -46,6 +47,14 @@ std::string scoresText(const cellar::TasteRow& taste)
 }
 
 }  // namespace
+
+std::string chanceText(double chance)
+{
+    const int tenths = plan::inTen(chance);
+    return tenths == 0    ? "less than 1 in 10"
+           : tenths == 10 ? "more than 9 in 10"
+                          : std::to_string(tenths) + " in 10";
+}
 
 std::string table(const std::vector<std::vector<std::string>>& lines)
 {
@@ -158,6 +167,9 @@ std::string barrelPage(const cellar::BarrelRow& barrel, const cellar::BarrelHist
     for (const auto& other : history.others) {
         std::string said = other.text;
         std::replace(said.begin(), said.end(), '\n', ' ');
+        if (other.chance) {
+            said += "; the outlook that day: " + chanceText(*other.chance);
+        }
         all.add(other, other.kind == "sheet_step" ? "step" : other.kind, said);
     }
     for (const auto& photo : history.photos) {

@@ -1,7 +1,7 @@
 // show, due, check: what the cellar holds.
 #include "core/cellar/checking.hpp"
-#include "core/scan/barrel_code.hpp"
 #include "platform/desk/commands.hpp"
+#include "platform/desk/finding.hpp"
 #include "platform/desk/rows.hpp"
 
 #include <algorithm>
@@ -54,36 +54,6 @@ void answerBarrels(const Session& session, const std::vector<BarrelRow>& barrels
         list.push_back(toJson(barrel));
     }
     session.answer(list, barrels.empty() ? none : barrelTable(barrels));
-}
-
-// The codes of this cellar that a mistyped one may have meant.
-Result<std::string> likelyCodes(cellar::Cellar& cellar, const std::string& typed)
-{
-    std::string likely;
-    for (const std::string& code : scan::nearCodes(cellar.identity().mark, typed)) {
-        SPILE_ASSIGN(rows, cellar::barrelsWithCode(cellar.database(), code));
-        for (const BarrelRow& row : rows) {
-            likely += (likely.empty() ? "" : ", ") + scan::shown(code) +
-                      (row.mark.empty() ? "" : " (" + row.mark + ")");
-        }
-    }
-    return likely;
-}
-
-Result<std::vector<BarrelRow>> findBarrel(cellar::Cellar& cellar, const std::string& typed)
-{
-    std::vector<BarrelRow> found;
-    if (const auto code = scan::parseTyped(cellar.identity().mark, typed)) {
-        SPILE_ASSIGN(rows, cellar::barrelsWithCode(cellar.database(), *code));
-        found = std::move(rows);
-    }
-    if (found.empty()) {
-        SPILE_ASSIGN(likely, likelyCodes(cellar, typed));
-        return fail(
-            ErrorCode::NotFound, "barrel", typed,
-            likely.empty() ? "show barrels lists the codes" : "did you mean " + likely + "?");
-    }
-    return found;
 }
 
 int showBarrel(const Session& session, cellar::Cellar& cellar, const std::string& typed)
@@ -163,6 +133,9 @@ int show(Session& session, const std::string& kind, const std::string& id)
     if (const auto plain = named.find(kind); plain != named.end() && id.empty()) {
         return showNamed(session, **cellar, plain->second);
     }
+    if ((kind == "flights" || kind == "flight") && id.empty()) {
+        return showFlights(session, **cellar);
+    }
     if (kind == "barrels" && id.empty()) {
         const auto rows = allBarrels((*cellar)->database());
         if (!rows) {
@@ -171,8 +144,9 @@ int show(Session& session, const std::string& kind, const std::string& id)
         answerBarrels(session, *rows, "No barrels yet.\n");
         return Done;
     }
-    return session.refuse({ErrorCode::Malformed, "show", kind + (id.empty() ? "" : " " + id),
-                           "barrels, barrel CODE, batches, people, places, targets or devices"});
+    return session.refuse(
+        {ErrorCode::Malformed, "show", kind + (id.empty() ? "" : " " + id),
+         "barrels, barrel CODE, flights, batches, people, places, targets or devices"});
 }
 
 int due(Session& session, const std::string& on)
@@ -188,6 +162,9 @@ int due(Session& session, const std::string& on)
             return session.refuse({ErrorCode::Malformed, "--on", on, "a day like 2026-03-14"});
         }
         until = *day + std::chrono::days(1) - Milliseconds(1);
+    }
+    if (const auto foreseen = foresee(session, **cellar); !foreseen) {
+        return session.refuse(foreseen.error());
     }
     const auto rows = allDue((*cellar)->database(), until);
     if (!rows) {

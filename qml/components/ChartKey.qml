@@ -2,7 +2,7 @@ import QtQuick
 import Spile.Theme
 import Spile.Components
 
-// What a line or the band of a chart means, with a piece of it.
+// What a line, the band or a mark of a chart means, with a piece of it.
 Row {
     id: key
 
@@ -10,6 +10,8 @@ Row {
     property color tint
     property list<real> dashes // none: solid
     property bool band
+    property bool mark // a mark and no line
+    property int markShape: ChartLine.Diamond
     readonly property real piece: 2 * Theme.glyph
 
     spacing: Theme.padding
@@ -30,9 +32,12 @@ Row {
             anchors.fill: parent
             visible: !key.band
             range: Qt.rect(0, -1, 1, 2)
-            points: [Qt.point(0, 0), Qt.point(1, 0)]
+            points: key.mark ? [Qt.point(0.5, 0)] : [Qt.point(0, 0), Qt.point(1, 0)]
             tint: key.tint
             thickness: Theme.chartLine
+            markSize: key.markShape === ChartLine.Ring ? Theme.chartMark / 2 : Theme.chartMark
+            marksOnly: key.mark
+            markShape: key.markShape
             dashes: key.dashes
         }
     }

@@ -47,6 +47,31 @@ QList<QPointF> ChartLine::marks() const
     return marks;
 }
 
+void ChartLine::paintMark(QPainter& painter, const QPointF& at) const
+{
+    const qreal half = markSize_ / 2;
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(tint_);
+    switch (markShape_) {
+        case Diamond:
+            painter.drawPolygon(QPolygonF({at + QPointF(0, -half), at + QPointF(half, 0),
+                                           at + QPointF(0, half), at + QPointF(-half, 0)}));
+            break;
+        case Disc:
+            painter.drawEllipse(at, half, half);
+            break;
+        case Triangle:
+            painter.drawPolygon(QPolygonF(
+                {at + QPointF(0, -half), at + QPointF(half, half), at + QPointF(-half, half)}));
+            break;
+        case Ring:
+            painter.setPen(QPen(tint_, thickness_));
+            painter.setBrush(Qt::NoBrush);
+            painter.drawEllipse(at, markSize_, markSize_);
+            break;
+    }
+}
+
 void ChartLine::paint(QPainter* painter)
 {
     QPen pen(tint_, thickness_, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin);
@@ -57,12 +82,8 @@ void ChartLine::paint(QPainter* painter)
     for (const QPolygonF& line : lines()) {
         painter->drawPolyline(line);
     }
-    painter->setPen(Qt::NoPen);
-    painter->setBrush(tint_);
-    const qreal half = markSize_ / 2;
-    for (const QPointF& mark : marks()) {  // squares on their corners
-        painter->drawPolygon(QPolygonF({mark + QPointF(0, -half), mark + QPointF(half, 0),
-                                        mark + QPointF(0, half), mark + QPointF(-half, 0)}));
+    for (const QPointF& mark : marks()) {
+        paintMark(*painter, mark);
     }
 }
 

@@ -24,8 +24,13 @@ class ChartLine : public QQuickPaintedItem {
     Q_PROPERTY(qreal markSize MEMBER markSize_ NOTIFY changed FINAL)
     /// Marks at all points, and no line.
     Q_PROPERTY(bool marksOnly MEMBER marksOnly_ NOTIFY changed FINAL)
+    Q_PROPERTY(MarkShape markShape MEMBER markShape_ NOTIFY changed FINAL)
 
 public:
+    /// What a mark looks like; a ring is open and goes around another mark.
+    enum MarkShape { Diamond, Disc, Triangle, Ring };
+    Q_ENUM(MarkShape)
+
     explicit ChartLine(QQuickItem* parent = nullptr);
     void paint(QPainter* painter) override;
 
@@ -39,6 +44,7 @@ signals:
 
 private:
     [[nodiscard]] QList<QPolygonF> runs() const;
+    void paintMark(QPainter& painter, const QPointF& at) const;
 
     QList<QPointF> points_;
     QRectF range_;
@@ -47,6 +53,7 @@ private:
     QList<qreal> dashes_;
     qreal markSize_ = 0;
     bool marksOnly_ = false;
+    MarkShape markShape_ = Diamond;
 };
 
 }  // namespace spile::components

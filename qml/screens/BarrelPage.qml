@@ -53,6 +53,10 @@ Page {
     Fact { width: parent.width; label: qsTr("Tasted"); value: page.viewModel.tastedText }
     Fact { width: parent.width; visible: value.length > 0; label: qsTr("Place"); value: page.viewModel.place }
     Fact { width: parent.width; visible: value.length > 0; label: qsTr("Size"); value: page.viewModel.sizeText }
+    AlarmList {
+        width: parent.width
+        alarms: page.viewModel.alarms
+    }
     Banner {
         objectName: "loss"
         width: parent.width
@@ -73,6 +77,14 @@ Page {
         text: page.app.sheets.openText.length > 0 ? page.app.sheets.openText : qsTr("Work sheets")
         hint: page.app.sheets.openText.length > 0 ? "" : qsTr("One step at a time, with this barrel's numbers")
         onFired: page.app.sheets.openText.length > 0 ? page.app.goOnWithWork() : page.app.openSheetsOfBarrel()
+    }
+    Pad {
+        objectName: "openOutlook"
+        width: parent.width
+        visible: page.viewModel.filled && !page.viewModel.scoresHidden
+        text: qsTr("Outlook")
+        hint: qsTr("When it is ready, by its scores")
+        onFired: page.app.openOutlook()
     }
     SectionTitle {
         width: parent.width
@@ -99,6 +111,14 @@ Page {
             onFired: page.app.openRecord(page.viewModel.filled ? RecordViewModel.Empty : RecordViewModel.Fill)
         }
         Pad { objectName: "climate"; width: pads.share; text: qsTr("Air"); name: qsTr("The air of the place"); onFired: page.app.openClimate() }
+        Pad {
+            objectName: "windows"
+            width: pads.share
+            enabled: page.viewModel.filled
+            text: qsTr("Windows")
+            name: qsTr("Windows: what this beer should taste like")
+            onFired: page.app.openWindows()
+        }
         Pad { objectName: "calculate"; width: pads.share; text: qsTr("Calculate"); onFired: page.app.openCalculators() }
     }
     SectionTitle {

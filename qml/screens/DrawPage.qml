@@ -1,5 +1,6 @@
 import QtQuick
 import Spile.Components
+import Spile.Screens
 import Spile.Theme
 import Spile.ViewModels
 
@@ -31,29 +32,8 @@ Page {
         kind: Banner.Caution
         text: page.viewModel.caution
     }
-    Banner {
+    DrawForm {
         width: parent.width
-        visible: page.viewModel.error.length > 0
-        kind: Banner.Refused
-        text: page.viewModel.error
-    }
-    SectionTitle { width: parent.width; text: qsTr("Where is it drawn?") }
-    Chips {
-        objectName: "methods"
-        width: parent.width
-        mostInARow: 3
-        words: page.viewModel.methods
-        choice: page.viewModel.method
-        onToggled: index => page.viewModel.method = index
-    }
-    Stepper {
-        objectName: "volume"
-        width: parent.width
-        label: qsTr("How much?")
-        readout: page.viewModel.volume
-        smallStep: page.viewModel.smallStep
-        bigStep: page.viewModel.bigStep
-        canLess: page.viewModel.canLess
-        onStepped: count => page.viewModel.step(count)
+        viewModel: page.viewModel
     }
 }

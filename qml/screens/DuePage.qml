@@ -37,6 +37,12 @@ Page {
         header: Column {
             width: rows.width
 
+            OpenFlights {
+                width: parent.width
+                bottomPadding: Theme.gap
+                visible: page.app.openFlights.count > 0
+                viewModel: page.app.openFlights
+            }
             WaitRows {
                 width: parent.width
                 waiting: !page.viewModel.loaded

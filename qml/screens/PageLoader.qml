@@ -13,7 +13,9 @@ Loader {
     readonly property list<string> files: ["DuePage.qml", "ScanPage.qml", "TodayPage.qml", "BarrelsPage.qml",
         "BarrelPage.qml", "RegisterPage.qml", "PeoplePage.qml", "DrawPage.qml", "TastePage.qml", "ComparePage.qml",
         "PhotoPage.qml", "RecordPage.qml", "DayFilePage.qml", "TakeInPage.qml", "SettingsPage.qml",
-        "WasHerePage.qml", "HandbookPage.qml", "SheetsPage.qml", "StepsPage.qml", "CalculatePage.qml", "ClimatePage.qml"]
+        "WasHerePage.qml", "HandbookPage.qml", "SheetsPage.qml", "StepsPage.qml", "CalculatePage.qml", "ClimatePage.qml",
+        "OutlookPage.qml", "WhatIfPage.qml", "CalendarPage.qml",
+        "NewFlightPage.qml", "FlightPage.qml", "WindowsPage.qml"]
 
     onPageChanged: loader.show()
     onShownChanged: loader.show()

@@ -16,6 +16,8 @@ FocusScope {
     readonly property bool threeColumns: shell.ready && shell.width >= Theme.threeColumnsFrom
     // Where two columns just fit, the page gets the larger part.
     readonly property real listWidth: shell.threeColumns ? Theme.listColumn : Math.round(shell.width * 0.41)
+    // While a flight is tasted no list and no history stands beside the page.
+    readonly property bool blind: shell.app.blind
     readonly property Navigator navigator: shell.app.navigator
 
     LayoutMirroring.childrenInherit: true
@@ -40,8 +42,14 @@ FocusScope {
         anchors { left: parent.left; top: parent.top; bottom: notice.top }
         app: shell.app
         standIn: shell.standIn
-        shown: shell.twoColumns
+        shown: shell.twoColumns && !shell.blind
         page: shell.navigator.listPage
+    }
+    PartLoader {
+        anchors.fill: list
+        app: shell.app
+        shown: shell.twoColumns && shell.blind
+        file: "BlindNote.qml"
     }
     PageLoader {
         id: main
@@ -71,7 +79,7 @@ FocusScope {
         width: shell.threeColumns ? (shell.width - shell.listWidth) * 0.45 : 0
         anchors { right: parent.right; top: parent.top; bottom: parent.bottom }
         app: shell.app
-        shown: shell.threeColumns
+        shown: shell.threeColumns && !shell.blind
         file: "HistoryColumn.qml"
     }
     PartLoader {

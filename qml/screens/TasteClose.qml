@@ -29,7 +29,8 @@ Column {
     }
     Text {
         width: parent.width
-        text: qsTr("A closed sheet cannot be written on any more. Then you see how it compares with earlier ones.")
+        text: part.viewModel.blind ? qsTr("A closed sheet cannot be written on any more. Which barrel it is, you see after your last glass.")
+                                   : qsTr("A closed sheet cannot be written on any more. Then you see how it compares with earlier ones.")
         wrapMode: Text.Wrap
         color: Theme.colours.secondText
         font: Theme.body

@@ -29,6 +29,15 @@ Column {
         hint: pads.app.dayFile.loaded ? pads.app.dayFile.shortText : ""
         onFired: pads.app.openDayFile()
     }
+    Pad {
+        objectName: "flight"
+        width: parent.width
+        act: pads.app.openFlights.count > 0
+        text: qsTr("Flight")
+        hint: pads.app.openFlights.count > 0 ? qsTr("Go on: %1").arg(pads.app.openFlights.newest)
+                                             : qsTr("Several barrels, tasted blind")
+        onFired: pads.app.openFlight()
+    }
     Row {
         width: parent.width
         spacing: Theme.gap
@@ -48,6 +57,13 @@ Column {
             text: qsTr("Settings")
             onFired: pads.app.navigator.open(Navigator.Settings)
         }
+    }
+    Pad {
+        objectName: "calendar"
+        width: parent.width
+        small: true
+        text: qsTr("When barrels are ready")
+        onFired: pads.app.openCalendar()
     }
     SectionTitle {
         width: parent.width

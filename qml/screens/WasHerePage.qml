@@ -1,6 +1,7 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 import Spile.Components
+import Spile.Screens
 import Spile.Theme
 import Spile.ViewModels
 
@@ -51,6 +52,11 @@ Page {
                 onFired: page.app.openWork.goOn(work.index)
             }
         }
+    }
+    OpenFlights {
+        width: parent.width
+        visible: page.app.openFlights.interrupted > 0
+        viewModel: page.app.openFlights
     }
     Repeater {
         model: page.viewModel.sheets

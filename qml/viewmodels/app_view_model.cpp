@@ -31,10 +31,20 @@ AppViewModel::AppViewModel(const Outside& outside, FilePlaces& places, Start sta
       sheets_(context_, barrel_, openWork_, workSheets_),
       work_(context_, people_, workSheets_),
       climate_(context_, people_),
-      calculating_(context_)
+      calculating_(context_),
+      newFlight_(context_, people_),
+      flight_(context_, people_),
+      openFlights_(context_),
+      windows_(context_),
+      outlooks_(context_),
+      outlook_(context_, barrel_, outlooks_),
+      whatIf_(context_, barrel_, outlook_, outlooks_),
+      calendar_(context_, outlooks_)
 {
+    barrel_.setOutlooks(outlooks_);
     connectPages();
     connectWork();
+    connectFlights();
 }
 
 AppViewModel::~AppViewModel() = default;
@@ -53,7 +63,9 @@ void AppViewModel::connectPages()
     });
     connect(&drawing_, &DrawingViewModel::drawn, this, [this] { tasting_.begin(barrel_.row()); });
     connect(&tasting_, &TastingViewModel::opened, this, [this] {
-        barrel_.show(tasting_.barrel());
+        if (!tasting_.isBlind()) {
+            barrel_.show(tasting_.barrel());
+        }
         if (navigator_.page() == Navigator::Draw || navigator_.page() == Navigator::WasHere) {
             navigator_.replace(Navigator::Taste);
         } else {
@@ -62,6 +74,12 @@ void AppViewModel::connectPages()
     });
     connect(&tasting_, &TastingViewModel::closed, this,
             [this](const QString& barrel, const QString& taste) {
+                if (tasting_.isBlind()) {
+                    navigator_.remove(Navigator::Taste);
+                    showFlight(*tasting_.flight(), tasting_.person());
+                    notice_.tell(tr("The sheet is closed: kept."));
+                    return;
+                }
                 comparing_.show(idOf<SubjectId>(barrel), idOf<EntryId>(taste));
                 barrel_.refresh();
                 work_.tasted(idOf<SubjectId>(barrel));
@@ -89,9 +107,12 @@ void AppViewModel::pageChanged()
     barrel_.setTasting(navigator_.pages().contains(Navigator::Draw) ||
                        navigator_.pages().contains(Navigator::Taste) ||
                        (navigator_.pages().contains(Navigator::Steps) && work_.leadsToTasting()));
+    outlook_.setShown(navigator_.pages().contains(Navigator::Outlook));
+    calendar_.setShown(navigator_.pages().contains(Navigator::Calendar));
     switch (navigator_.page()) {
         case Navigator::Due:
             due_.refresh();
+            openFlights_.refresh();
             break;
         case Navigator::AllBarrels:
             barrels_.refresh();
@@ -100,6 +121,7 @@ void AppViewModel::pageChanged()
             today_.refresh();
             openSheets_.refresh();
             openWork_.refresh();
+            openFlights_.refresh();
             dayFile_.refresh();
             break;
         case Navigator::DayFile:
@@ -174,6 +196,7 @@ void AppViewModel::ready()
     people_.refresh();
     due_.refresh();
     setStage(Ready);
+    outlooks_.begin();
 }
 
 void AppViewModel::beginWithBarrel()
@@ -266,7 +289,7 @@ void AppViewModel::photograph()
 
 void AppViewModel::photographForSheet()
 {
-    photo_.beginForSheet(barrel_.row(), tasting_.sheet());
+    photo_.beginForSheet(tasting_.row(), tasting_.sheet());
     navigator_.open(Navigator::Photo);
 }
 
@@ -344,6 +367,7 @@ void AppViewModel::applicationStateChanged(Qt::ApplicationState state)
         return;
     }
     due_.refresh();
+    outlooks_.begin();  // they are of another day by now
     QString said;
     if (gap->clockJump != Milliseconds(0)) {
         const auto minutes = std::chrono::duration_cast<std::chrono::minutes>(gap->clockJump);

@@ -3,18 +3,23 @@
 #include "qml/viewmodels/barrel_view_model.hpp"
 #include "qml/viewmodels/barrels_view_model.hpp"
 #include "qml/viewmodels/calculating_view_model.hpp"
+#include "qml/viewmodels/calendar_view_model.hpp"
 #include "qml/viewmodels/climate_view_model.hpp"
 #include "qml/viewmodels/comparing_view_model.hpp"
 #include "qml/viewmodels/context.hpp"
 #include "qml/viewmodels/day_file_view_model.hpp"
 #include "qml/viewmodels/drawing_view_model.hpp"
+#include "qml/viewmodels/flight_view_model.hpp"
 #include "qml/viewmodels/handbook_view_model.hpp"
 #include "qml/viewmodels/interruption.hpp"
 #include "qml/viewmodels/joining_view_model.hpp"
 #include "qml/viewmodels/navigator.hpp"
+#include "qml/viewmodels/new_flight_view_model.hpp"
 #include "qml/viewmodels/notice.hpp"
+#include "qml/viewmodels/open_flights_view_model.hpp"
 #include "qml/viewmodels/open_sheets_view_model.hpp"
 #include "qml/viewmodels/open_work_view_model.hpp"
+#include "qml/viewmodels/outlook_view_model.hpp"
 #include "qml/viewmodels/people_view_model.hpp"
 #include "qml/viewmodels/photo_view_model.hpp"
 #include "qml/viewmodels/record_view_model.hpp"
@@ -25,6 +30,8 @@
 #include "qml/viewmodels/take_in_view_model.hpp"
 #include "qml/viewmodels/tasting_view_model.hpp"
 #include "qml/viewmodels/today_view_model.hpp"
+#include "qml/viewmodels/what_if_view_model.hpp"
+#include "qml/viewmodels/windows_view_model.hpp"
 #include "qml/viewmodels/work_view_model.hpp"
 
 #include <QObject>
@@ -65,7 +72,16 @@ class AppViewModel : public QObject {
     Q_PROPERTY(spile::viewmodels::OpenWorkViewModel* openWork READ openWork CONSTANT FINAL)
     Q_PROPERTY(spile::viewmodels::ClimateViewModel* climate READ climate CONSTANT FINAL)
     Q_PROPERTY(spile::viewmodels::CalculatingViewModel* calculating READ calculating CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::NewFlightViewModel* newFlight READ newFlight CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::FlightViewModel* flight READ flight CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::OpenFlightsViewModel* openFlights READ openFlights CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::WindowsViewModel* windows READ windows CONSTANT FINAL)
+    /// Whether a flight is being tasted: then no list and no history beside the page is shown.
+    Q_PROPERTY(bool blind READ isBlind NOTIFY blindChanged FINAL)
     Q_PROPERTY(spile::viewmodels::HandbookViewModel* handbook READ handbook CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::OutlookViewModel* outlook READ outlook CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::WhatIfViewModel* whatIf READ whatIf CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::CalendarViewModel* calendar READ calendar CONSTANT FINAL)
 
 public:
     enum Stage { Opening, FirstRun, Ready, Broken };
@@ -106,6 +122,16 @@ public:
     Q_INVOKABLE void openClimate();
     /// The calculators, with the values of the barrel that is shown, if one is.
     Q_INVOKABLE void openCalculators();
+    /// The outlook of the barrel that is shown, and from there what would change it.
+    Q_INVOKABLE void openOutlook();
+    Q_INVOKABLE void openWhatIf();
+    Q_INVOKABLE void openOutlookOf(const QString& barrelId);
+    /// When all barrels are ready.
+    Q_INVOKABLE void openCalendar();
+    /// Choose barrels for a flight, or go on with one that is open.
+    Q_INVOKABLE void openFlight();
+    /// The windows of the beer that the barrel shown holds.
+    Q_INVOKABLE void openWindows();
     Q_INVOKABLE void registerBarrel(const QString& labelCode = {});
     /// Go to the barrel that has just been registered.
     Q_INVOKABLE void openRegistered();
@@ -155,14 +181,26 @@ public:
     [[nodiscard]] OpenWorkViewModel* openWork() { return &openWork_; }
     [[nodiscard]] ClimateViewModel* climate() { return &climate_; }
     [[nodiscard]] CalculatingViewModel* calculating() { return &calculating_; }
+    [[nodiscard]] OutlookService& outlooks() { return outlooks_; }
+    [[nodiscard]] OutlookViewModel* outlook() { return &outlook_; }
+    [[nodiscard]] WhatIfViewModel* whatIf() { return &whatIf_; }
+    [[nodiscard]] CalendarViewModel* calendar() { return &calendar_; }
+    [[nodiscard]] NewFlightViewModel* newFlight() { return &newFlight_; }
+    [[nodiscard]] FlightViewModel* flight() { return &flight_; }
+    [[nodiscard]] OpenFlightsViewModel* openFlights() { return &openFlights_; }
+    [[nodiscard]] WindowsViewModel* windows() { return &windows_; }
+    [[nodiscard]] bool isBlind() const;
     [[nodiscard]] Workers& workers() { return workers_; }
 
 signals:
     void stageChanged();
+    void blindChanged();
 
 private:
     void connectPages();
     void connectWork();
+    void connectFlights();
+    void showFlight(const SubjectId& flight, const std::optional<SubjectId>& taster = {});
     void pageChanged();
     void ready();
     void setStage(Stage stage, const QString& problem = {});
@@ -202,7 +240,15 @@ private:
     WorkViewModel work_;
     ClimateViewModel climate_;
     CalculatingViewModel calculating_;
+    NewFlightViewModel newFlight_;
+    FlightViewModel flight_;
+    OpenFlightsViewModel openFlights_;
+    WindowsViewModel windows_;
     HandbookViewModel handbook_;
+    OutlookService outlooks_;
+    OutlookViewModel outlook_;
+    WhatIfViewModel whatIf_;
+    CalendarViewModel calendar_;
     std::string wantedSheet_;  // once it is known who works
     Stage stage_ = Opening;
     QString problem_;

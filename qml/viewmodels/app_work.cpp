@@ -36,15 +36,16 @@ void AppViewModel::showWhatIsOpen()
     openListsRead_ = 0;
     openSheets_.refresh();
     openWork_.refresh();
+    openFlights_.refresh();
 }
 
 void AppViewModel::askAboutOpen()
 {
-    constexpr int lists = 2;
+    constexpr int lists = 3;
     if (openListsRead_ >= lists || ++openListsRead_ < lists) {
         return;
     }
-    if (openSheets_.count() > 0 || openWork_.count() > 0) {
+    if (openSheets_.count() > 0 || openWork_.count() > 0 || openFlights_.interrupted() > 0) {
         openSheets_.setInterruption(
             tr("The app was ended while a sheet was open. All that "
                "was tapped is on it."));
@@ -77,6 +78,22 @@ void AppViewModel::openCalculators()
     calculating_.begin(ofBarrel ? barrel_.row() : cellar::BarrelRow());
     navigator_.open(Navigator::Calculate);
 }
+
+void AppViewModel::openOutlook() { navigator_.open(Navigator::Outlook); }
+
+void AppViewModel::openWhatIf()
+{
+    whatIf_.begin();
+    navigator_.open(Navigator::WhatIf);
+}
+
+void AppViewModel::openOutlookOf(const QString& barrelId)
+{
+    barrel_.show(idOf<SubjectId>(barrelId));
+    navigator_.open(Navigator::Outlook);
+}
+
+void AppViewModel::openCalendar() { navigator_.open(Navigator::Calendar); }
 
 void AppViewModel::openClimate()
 {

@@ -2,6 +2,7 @@
 
 #include "core/cellar/standing.hpp"
 #include "core/scan/barrel_code.hpp"
+#include "qml/viewmodels/outlook_text.hpp"
 #include "qml/viewmodels/words.hpp"
 
 namespace spile::viewmodels {
@@ -22,6 +23,11 @@ QString reasonOf(const cellar::BarrelRow& row, const Formats& formats)
     }
     if (row.due) {
         const bool waits = standing == cellar::Standing::Resting;
+        const QString why = OutlookText::reason(row.dueReason);
+        if (!waits && !why.isEmpty()) {
+            return BarrelRows::tr("%1, %2: %3", "Taste, 9 days over: may decide")
+                .arg(capitalised(word(row.nextStep)), formats.due(*row.due), why);
+        }
         return waits ? BarrelRows::tr("Resting, %1 %2", "taste, in 90 days")
                            .arg(word(row.nextStep), formats.fromNow(*row.due))
                      : BarrelRows::tr("%1, %2", "Taste, 9 days over")

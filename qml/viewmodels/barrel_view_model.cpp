@@ -1,17 +1,34 @@
 #include "qml/viewmodels/barrel_view_model.hpp"
 
 #include "core/cellar/standing.hpp"
+#include "core/plan/alarms.hpp"
 #include "core/plan/barrel_shape.hpp"
 #include "core/plan/watching.hpp"
 #include "core/scan/barrel_code.hpp"
+#include "qml/viewmodels/alarm_text.hpp"
 #include "qml/viewmodels/barrel_rows.hpp"
 #include "qml/viewmodels/error_text.hpp"
 #include "qml/viewmodels/notice.hpp"
+#include "qml/viewmodels/open_flights_view_model.hpp"
+#include "qml/viewmodels/outlook_service.hpp"
 #include "qml/viewmodels/words.hpp"
 
 #include <algorithm>
 
 namespace spile::viewmodels {
+
+namespace {
+
+bool pours(const std::vector<cellar::FlightRow>& flights, const SubjectId& barrel)
+{
+    return std::any_of(flights.begin(), flights.end(), [&](const cellar::FlightRow& flight) {
+        return std::any_of(
+            flight.glasses.begin(), flight.glasses.end(),
+            [&](const cellar::FlightGlass& glass) { return glass.barrel == barrel; });
+    });
+}
+
+}  // namespace
 
 BarrelViewModel::BarrelViewModel(Context& context, QObject* parent)
     : QObject(parent), context_(context)
@@ -25,7 +42,9 @@ void BarrelViewModel::show(const SubjectId& barrel)
         barrel_ = barrel;
         row_ = {};
         openSheets_.clear();
+        inFlight_ = false;
         history_.replace({});
+        alarms_.replace({});
         shape_.reset();
         outlook_ = {};
         loaded_ = false;
@@ -41,6 +60,7 @@ void BarrelViewModel::setTasting(bool tasting)
     }
     if (tasting && !areScoresHidden()) {
         history_.replace({});  // not until it has been read again: at once
+        alarms_.replace({});
     }
     tasting_ = tasting;
     emit changed();
@@ -56,22 +76,29 @@ void BarrelViewModel::refresh()
     struct Found {
         std::optional<cellar::BarrelRow> row;
         std::vector<cellar::OpenSheet> sheets;
+        bool inFlight = false;
         cellar::BarrelHistory history;
         std::map<Sha256, QUrl> photos;
     };
     context_.workers.read(
         this,
-        [barrel = barrel_](cellar::Cellar& cellar) -> Result<Found> {
+        [barrel = barrel_, now = context_.formats.now(),
+         who = holderOf(context_)](cellar::Cellar& cellar) -> Result<Found> {
             SPILE_ASSIGN(row, cellar::barrelById(cellar.database(), barrel));
             SPILE_ASSIGN(sheets, cellar::openSheets(cellar));
-            std::erase_if(sheets, [&](const auto& sheet) { return sheet.barrel != barrel; });
+            // The sheet of a flight does not tell which barrel it is of.
+            std::erase_if(sheets, [&](const auto& sheet) {
+                return sheet.barrel != barrel || sheet.flight.has_value();
+            });
+            SPILE_ASSIGN(flights, cellar::openFlights(cellar.database(), now, who));
             SPILE_ASSIGN(history, cellar::historyOf(cellar.database(), barrel));
             std::map<Sha256, QUrl> photos;
             for (const cellar::PhotoRow& photo : history.photos) {
                 const Path file = cellar.ledger().photos().pathOf(photo.hash);
                 photos[photo.hash] = QUrl::fromLocalFile(QString::fromStdString(file.string()));
             }
-            return Found{row, std::move(sheets), std::move(history), std::move(photos)};
+            return Found{row, std::move(sheets), pours(flights, barrel), std::move(history),
+                         std::move(photos)};
         },
         [this, barrel = barrel_](Result<Found> found) {
             if (barrel != barrel_) {
@@ -83,12 +110,14 @@ void BarrelViewModel::refresh()
             }
             row_ = found->row.value_or(cellar::BarrelRow());
             openSheets_ = std::move(found->sheets);
+            inFlight_ = found->inFlight;
             history_.replace(linesOf(found->history, context_.formats, areScoresHidden(),
                                      [&](const Sha256& hash) { return found->photos.at(hash); }));
             loaded_ = true;
             emit changed();
         });
     refreshOutlook();
+    lookForAlarms();
 }
 
 // By the reader: a course of two years takes a few milliseconds on a phone.
@@ -126,6 +155,27 @@ void BarrelViewModel::refreshOutlook()
                 takeWatch(*found->watch);
             }
             emit changed();
+        });
+}
+
+// Apart from the rest: they rest on the whole outlook, and tell of scores.
+void BarrelViewModel::lookForAlarms()
+{
+    const outlook::CellarModel model =
+        outlooks_ != nullptr ? outlooks_->model() : outlook::CellarModel();
+    context_.workers.look(
+        this,
+        [barrel = barrel_, model, now = context_.formats.now()](
+            ledger::Database& database) -> Result<std::vector<plan::Alarm>> {
+            SPILE_ASSIGN(facts, plan::readFacts(database, barrel, now));
+            const auto outlook = outlook::outlookOf(database, model, barrel, now);
+            return plan::alarmsOf(facts, outlook ? &*outlook : nullptr);
+        },
+        [this, barrel = barrel_](Result<std::vector<plan::Alarm>> found) {
+            if (barrel == barrel_ && found) {
+                alarms_.replace(areScoresHidden() ? std::vector<SaidLine>()
+                                                  : AlarmText::lines(*found, context_.formats));
+            }
         });
 }
 
@@ -222,6 +272,9 @@ QString BarrelViewModel::nextText() const
 
 QString BarrelViewModel::openSheetText() const
 {
+    if (openSheets_.empty() && inFlight_ && !tasting_) {
+        return tr("This barrel is in a flight. Scores are hidden until you have tasted all of it.");
+    }
     if (openSheets_.empty()) {
         return tasting_ ? tr("Scores of before are hidden while you draw and taste.") : QString();
     }

@@ -6,11 +6,14 @@
 #include "core/vessel/barrel.hpp"
 #include "qml/viewmodels/context.hpp"
 #include "qml/viewmodels/history_rows.hpp"
+#include "qml/viewmodels/outlook_rows.hpp"
 
 #include <QObject>
 #include <QtQml/qqmlregistration.h>
 
 namespace spile::viewmodels {
+
+class OutlookService;
 
 /// One barrel: what it is, what it holds, what comes next and what happened to it.
 class BarrelViewModel : public QObject {
@@ -42,6 +45,7 @@ class BarrelViewModel : public QObject {
     Q_PROPERTY(bool scoresHidden READ areScoresHidden NOTIFY changed FINAL)
     Q_PROPERTY(QString openSheetText READ openSheetText NOTIFY changed FINAL)
     Q_PROPERTY(spile::viewmodels::HistoryRows* history READ history CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::AlarmRows* alarms READ alarms CONSTANT FINAL)
 
 public:
     explicit BarrelViewModel(Context& context, QObject* parent = nullptr);
@@ -50,6 +54,8 @@ public:
     /// Whether somebody draws or tastes just now: then scores are hidden at once, sheet or not.
     void setTasting(bool tasting);
     void refresh();
+    /// Where to ask what the records have taught.
+    void setOutlooks(const OutlookService& outlooks) { outlooks_ = &outlooks; }
 
     [[nodiscard]] const cellar::BarrelRow& row() const { return row_; }
     [[nodiscard]] QString barrelId() const { return textOf(barrel_); }
@@ -70,7 +76,10 @@ public:
     [[nodiscard]] qreal outlookLevel() const { return outlook_.level; }
     [[nodiscard]] QString lossText() const { return outlook_.loss; }
     [[nodiscard]] QString nextText() const;
-    [[nodiscard]] bool areScoresHidden() const { return tasting_ || !openSheets_.empty(); }
+    [[nodiscard]] bool areScoresHidden() const
+    {
+        return tasting_ || inFlight_ || !openSheets_.empty();
+    }
     [[nodiscard]] QString openSheetText() const;
     /// The sheet to go on with; none if no sheet is open.
     [[nodiscard]] std::optional<cellar::OpenSheet> openSheet() const
@@ -78,6 +87,7 @@ public:
         return openSheets_.empty() ? std::nullopt : std::optional(openSheets_.front());
     }
     [[nodiscard]] HistoryRows* history() { return &history_; }
+    [[nodiscard]] AlarmRows* alarms() { return &alarms_; }
 
 signals:
     void changed();
@@ -88,6 +98,9 @@ private:
     cellar::BarrelRow row_;
     std::vector<cellar::OpenSheet> openSheets_;  // on this barrel, on this device
     HistoryRows history_;
+    AlarmRows alarms_;
+    const OutlookService* outlooks_ = nullptr;
+    void lookForAlarms();
     // The model's course, which is looked for apart so that the page need not wait for it.
     struct Outlook {
         QString text, loss;
@@ -101,6 +114,7 @@ private:
     std::optional<vessel::Barrel> shape_;
     bool loaded_ = false;
     bool tasting_ = false;
+    bool inFlight_ = false;  // of which who holds the phone has not tasted all
 };
 
 }  // namespace spile::viewmodels

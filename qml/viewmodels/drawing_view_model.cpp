@@ -27,9 +27,22 @@ DrawingViewModel::DrawingViewModel(Context& context, PeopleViewModel& people, QO
     connect(&people_, &PeopleViewModel::changed, this, &DrawingViewModel::changed);
 }
 
+void DrawingViewModel::openGlass(const cellar::BarrelRow& barrel, const SubjectId& flight,
+                                 int glass)
+{
+    const int method = method_;
+    open(barrel);
+    flight_ = flight;
+    glass_ = glass;
+    method_ = method;  // it is mostly the same for all glasses
+    emit changed();
+}
+
 void DrawingViewModel::open(const cellar::BarrelRow& barrel)
 {
     barrel_ = barrel;
+    flight_.reset();
+    glass_.reset();
     error_.clear();
     busy_ = false;
     method_ = 0;
@@ -90,8 +103,8 @@ void DrawingViewModel::record()
     cellar::NewDraw draw{barrel_.barrel,
                          volume_,
                          std::string(cellar::drawMethods()[static_cast<std::size_t>(method_)]),
-                         {},
-                         {},
+                         flight_,
+                         glass_,
                          {}};
     draw.circumstance.person = people_.who();
     draw.circumstance.at = Formats::eventTime(context_.formats.now());
@@ -107,7 +120,9 @@ void DrawingViewModel::record()
             context_.settings.setLastDrawMl(static_cast<int>(std::lround(inMillilitres(volume_))));
             emit changed();
             emit drawn(textOf(barrel_.barrel));
-            context_.notice.tell(tr("%1 drawn from %2: kept.").arg(volume(), barrelName()),
+            // Of a flight the bar names the glass alone: it may still stand there for the taster.
+            context_.notice.tell(glass_ ? tr("Glass %1 drawn: kept.").arg(*glass_)
+                                        : tr("%1 drawn from %2: kept.").arg(volume(), barrelName()),
                                  takeBack(context_, *entry));
         });
 }

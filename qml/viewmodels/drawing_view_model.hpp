@@ -31,6 +31,8 @@ public:
     DrawingViewModel(Context& context, PeopleViewModel& people, QObject* parent = nullptr);
 
     void open(const cellar::BarrelRow& barrel);
+    /// The same for a glass of a flight.
+    void openGlass(const cellar::BarrelRow& barrel, const SubjectId& flight, int glass);
 
     [[nodiscard]] QString barrelName() const;
     [[nodiscard]] QString contents() const;
@@ -59,6 +61,8 @@ private:
     Context& context_;
     PeopleViewModel& people_;
     cellar::BarrelRow barrel_;
+    std::optional<SubjectId> flight_;
+    std::optional<int> glass_;
     int method_ = 0;
     Volume volume_;
     bool busy_ = false;

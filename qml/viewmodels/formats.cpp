@@ -1,5 +1,7 @@
 #include "qml/viewmodels/formats.hpp"
 
+#include "core/plan/foreseen.hpp"
+
 #include <QDateTime>
 #include <cmath>
 
@@ -60,6 +62,35 @@ QString Formats::date(Instant at) const
     const bool thisYear = day.year() == localTime(now()).date().year();
     return locale.toString(day, thisYear ? tr("ddd d MMM", "a date of this year")
                                          : tr("d MMM yyyy", "a date of another year"));
+}
+
+QString Formats::day(Instant at) const
+{
+    const QDate day = localTime(at).date();
+    const bool thisYear = day.year() == localTime(now()).date().year();
+    return locale.toString(day, thisYear ? tr("d MMM", "a day of this year, short")
+                                         : tr("d MMM yyyy", "a date of another year"));
+}
+
+QString Formats::month(Instant at) const
+{
+    return locale.toString(localTime(at).date(), tr("MMM", "a month, short"));
+}
+
+QString Formats::monthAndYear(Instant at) const
+{
+    return locale.toString(localTime(at).date(), tr("MMM yy", "a month with its year, short"));
+}
+
+QString Formats::chance(double chance) const
+{
+    const int tenths = plan::inTen(chance);
+    constexpr int sure = 10;
+    if (tenths == 0) {
+        return tr("less than 1 in 10");
+    }
+    return tenths == sure ? tr("more than 9 in 10")
+                          : tr("%1 in 10", "a chance").arg(locale.toString(tenths));
 }
 
 QString Formats::date(Instant at, cellar::DatePrecision precision) const

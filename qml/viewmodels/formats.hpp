@@ -38,6 +38,12 @@ public:
     [[nodiscard]] QString date(Instant at, cellar::DatePrecision precision) const;
     [[nodiscard]] QString time(Instant at) const;         // "18:20"
     [[nodiscard]] QString dateAndTime(Instant at) const;  // "Tue 14 Oct, 18:20"
+    /// "14 Oct"; with the year if it is not this one's. For axes and spans.
+    [[nodiscard]] QString day(Instant at) const;
+    [[nodiscard]] QString month(Instant at) const;         // "Oct"
+    [[nodiscard]] QString monthAndYear(Instant at) const;  // "Oct 27"
+    /// "7 in 10"; below half of one "less than 1 in 10", above nine and a half "more than 9 in 10".
+    [[nodiscard]] QString chance(double chance) const;
     /// "9 days ago", "today", "in 3 days".
     [[nodiscard]] QString fromNow(Instant at) const;
     /// "9 days over", "today", "in 3 days".

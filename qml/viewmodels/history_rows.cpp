@@ -126,6 +126,15 @@ QString stepText(const std::string& text)
              word(parts[2].toStdString()));
 }
 
+// A verdict, and what the outlook said on that day.
+QString verdictText(const cellar::OtherRow& verdict, const Formats& formats)
+{
+    return verdict.chance ? HistoryRows::tr("%1; the outlook that day: %2 that all was inside",
+                                            "a verdict, a chance")
+                                .arg(word(verdict.text), formats.chance(*verdict.chance))
+                          : word(verdict.text);
+}
+
 }  // namespace
 
 QString scoresText(const cellar::TasteRow& taste, const Formats& formats)
@@ -184,7 +193,7 @@ std::vector<HistoryLine> linesOf(const cellar::BarrelHistory& history, const For
         lines.add(fact, capitalised(word("done " + fact.kind)),
                   withNote(hidden                      ? QString()
                            : fact.kind == "sheet_step" ? stepText(fact.text)
-                                                       : word(fact.text),
+                                                       : verdictText(fact, formats),
                            fact));
     }
     for (const auto& photo : history.photos) {

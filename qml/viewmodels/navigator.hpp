@@ -43,6 +43,12 @@ public:
         Steps,
         Calculate,
         Climate,
+        Outlook,
+        WhatIf,
+        Calendar,
+        NewFlight,
+        Flight,
+        Windows,
     };
     Q_ENUM(Page)
 

@@ -8,6 +8,11 @@
 
 namespace spile::viewmodels {
 
+QString glassName(const cellar::OpenSheet& sheet)
+{
+    return OpenSheetsViewModel::tr("Glass %1").arg(sheet.glass.value_or(0));
+}
+
 QVariant OpenSheetRows::data(const QModelIndex& index, int role) const
 {
     const OpenSheetLine* line = rowAt(index.row());
@@ -59,7 +64,7 @@ void OpenSheetsViewModel::refresh()
                 SPILE_ASSIGN(taster, cellar::nameOfPerson(cellar.database(), sheet.person));
                 SheetSteps steps(content.taste.attributeOrder);
                 steps.goTo(sheet.step);
-                found.barrel = row ? nameOf(*row) : QString();
+                found.barrel = sheet.flight ? glassName(sheet) : row ? nameOf(*row) : QString();
                 found.taster = QString::fromStdString(taster);
                 found.step = steps.index() + 1;
                 found.steps = steps.count();

@@ -10,6 +10,9 @@
 
 namespace spile::viewmodels {
 
+/// "Glass 417": all that is said of the sheet of a flight.
+[[nodiscard]] QString glassName(const cellar::OpenSheet& sheet);
+
 /// A sheet that is still open, as a line: "you were here".
 struct OpenSheetLine {
     QString id;

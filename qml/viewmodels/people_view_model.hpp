@@ -32,6 +32,7 @@ public:
     [[nodiscard]] QString error() const { return error_; }
     /// None: nobody has said who they are.
     [[nodiscard]] std::optional<SubjectId> who() const;
+    [[nodiscard]] const std::vector<cellar::NamedRow>& people() const { return people_; }
     /// The name of a person; empty if it is not known.
     [[nodiscard]] QString nameOf(const SubjectId& person) const;
 

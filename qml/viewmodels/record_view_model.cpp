@@ -1,6 +1,7 @@
 #include "qml/viewmodels/record_view_model.hpp"
 
 #include "core/cellar/acts/filling.hpp"
+#include "core/cellar/acts/foreseeing.hpp"
 #include "core/cellar/vocabulary.hpp"
 #include "qml/viewmodels/barrel_rows.hpp"
 #include "qml/viewmodels/error_text.hpp"
@@ -283,8 +284,15 @@ std::function<Result<EntryId>(cellar::Cellar&)> RecordViewModel::act() const
                 return cellar::recordMove(cellar, barrel, place, by);
             };
         case Verdict:
-            return [=](cellar::Cellar& cellar) {
-                return cellar::recordVerdict(cellar, {barrel, word, {}, by});
+            return [=](cellar::Cellar& cellar) -> Result<EntryId> {
+                cellar::NewVerdict verdict{barrel, word, {}, by};
+                // With what the outlook says today, so that the two can be compared later.
+                SPILE_ASSIGN(known, cellar::keptOutlook(cellar.database(), barrel));
+                if (known && known->best) {
+                    verdict.chance = known->best->chanceNow;
+                    verdict.best = known->best->at;
+                }
+                return cellar::recordVerdict(cellar, verdict);
             };
         case Empty:
             return [=, volume = volume_](cellar::Cellar& cellar) {

@@ -1,11 +1,13 @@
 #include "qml/viewmodels/tasting_view_model.hpp"
 
+#include "core/cellar/flights.hpp"
 #include "core/cellar/vocabulary.hpp"
 #include "core/panel/serving_order.hpp"
 #include "core/scan/barrel_code.hpp"
 #include "qml/viewmodels/barrel_rows.hpp"
 #include "qml/viewmodels/error_text.hpp"
 #include "qml/viewmodels/notice.hpp"
+#include "qml/viewmodels/open_sheets_view_model.hpp"
 #include "qml/viewmodels/settings.hpp"
 #include "qml/viewmodels/words.hpp"
 
@@ -44,41 +46,58 @@ Result<TastingViewModel::SheetNow> TastingViewModel::readNow(cellar::Cellar& cel
     return SheetNow{std::move(content), std::move(last)};
 }
 
-void TastingViewModel::begin(const cellar::BarrelRow& barrel)
+void TastingViewModel::begin(const cellar::BarrelRow& barrel) { begin(Wanted{barrel.barrel}); }
+
+void TastingViewModel::beginGlass(const SubjectId& flight, int glass, const SubjectId& barrel)
+{
+    begin(Wanted{barrel, flight, glass});
+}
+
+Result<cellar::OpenSheet> TastingViewModel::openOrGoOn(cellar::Cellar& cellar, const Wanted& wanted,
+                                                       const SubjectId& person, int session)
+{
+    SPILE_ASSIGN(open, cellar::openSheets(cellar));
+    for (const cellar::OpenSheet& sheet : open) {
+        if (sheet.barrel == wanted.barrel && sheet.person == person &&
+            sheet.flight == wanted.flight && sheet.glass == wanted.glass) {
+            return sheet;
+        }
+    }
+    std::optional<cellar::FlightRow> flight;
+    if (wanted.flight) {
+        SPILE_ASSIGN(found, cellar::flightById(cellar.database(), *wanted.flight));
+        flight = found;
+    }
+    SPILE_ASSIGN(attributes, flight ? cellar::attributesOfFlight(cellar.database(), *flight)
+                                    : cellar::attributesOf(cellar.database(), wanted.barrel));
+    cellar::OpenSheet begun;
+    begun.barrel = wanted.barrel;
+    begun.person = person;
+    begun.flight = wanted.flight;
+    begun.glass = wanted.glass;
+    SPILE_ASSIGN(sheet, cellar::openSheet(cellar, begun.barrel, person, begun.flight, begun.glass));
+    SPILE_TRY(cellar::keepOrder(cellar, sheet, inOrder(attributes, session)));
+    begun.sheet = sheet;
+    return begun;
+}
+
+void TastingViewModel::begin(const Wanted& wanted)
 {
     const auto person = people_.who();
     if (!person || busy_) {
         return;
     }
     busy_ = true;
-    struct Begun {
-        cellar::OpenSheet sheet;
-        bool fresh = false;
-    };
     const int session = context_.settings.countSheet();
     context_.workers.act(
         this,
-        [barrel = barrel.barrel, person = *person,
-         session](cellar::Cellar& cellar) -> Result<Begun> {
-            SPILE_ASSIGN(open, cellar::openSheets(cellar));
-            for (const cellar::OpenSheet& sheet : open) {
-                if (sheet.barrel == barrel && sheet.person == person) {
-                    return Begun{sheet, false};
-                }
-            }
-            SPILE_ASSIGN(attributes, cellar::attributesOf(cellar.database(), barrel));
-            SPILE_ASSIGN(sheet, cellar::openSheet(cellar, barrel, person));
-            SPILE_TRY(cellar::keepOrder(cellar, sheet, inOrder(attributes, session)));
-            Begun begun{{}, true};
-            begun.sheet.sheet = sheet;
-            begun.sheet.barrel = barrel;
-            begun.sheet.person = person;
-            return begun;
+        [wanted, person = *person, session](cellar::Cellar& cellar) {
+            return openOrGoOn(cellar, wanted, person, session);
         },
-        [this](Result<Begun> begun) {
+        [this](Result<cellar::OpenSheet> begun) {
             busy_ = false;
             if (begun) {
-                resume(begun->sheet);
+                resume(*begun);
             } else {
                 fail(begun.error());
             }
@@ -94,9 +113,13 @@ void TastingViewModel::resume(const cellar::OpenSheet& sheet)
     context_.workers.act(
         this,
         [sheet](cellar::Cellar& cellar) -> Result<Resumed> {
-            SPILE_ASSIGN(row, cellar::barrelById(cellar.database(), sheet.barrel));
             SPILE_ASSIGN(now, readNow(cellar, sheet.sheet));
-            return Resumed{row.value_or(cellar::BarrelRow()), std::move(now)};
+            Resumed resumed{{}, std::move(now)};
+            if (!sheet.flight) {
+                SPILE_ASSIGN(row, cellar::barrelById(cellar.database(), sheet.barrel));
+                resumed.barrel = row.value_or(cellar::BarrelRow());
+            }
+            return resumed;
         },
         [this, sheet](Result<Resumed> resumed) {
             if (!resumed) {
@@ -106,6 +129,11 @@ void TastingViewModel::resume(const cellar::OpenSheet& sheet)
             sheet_ = sheet.sheet;
             taster_ = sheet.person;
             barrel_ = resumed->barrel;
+            flight_ = sheet.flight;
+            if (flight_) {  // nothing but the glass is known here
+                barrel_.barrel = sheet.barrel;
+                barrel_.mark = glassName(sheet).toStdString();
+            }
             error_.clear();
             asked_.reset();
             steps_ = SheetSteps(resumed->now.content.taste.attributeOrder);
@@ -118,6 +146,10 @@ void TastingViewModel::resume(const cellar::OpenSheet& sheet)
 
 void TastingViewModel::readExpected()
 {
+    expected_ = {};
+    if (flight_) {
+        return;  // a gravity can tell which barrel it is
+    }
     context_.workers.look(
         this,
         [barrel = barrel_.barrel](ledger::Database& database) {

@@ -23,6 +23,8 @@ class TastingViewModel : public QObject {
     Q_PROPERTY(QString barrelName READ barrelName NOTIFY changed FINAL)
     Q_PROPERTY(QString code READ code NOTIFY changed FINAL)
     Q_PROPERTY(QString taster READ taster NOTIFY changed FINAL)
+    /// Of a glass of a flight: which barrel it is must not be seen.
+    Q_PROPERTY(bool blind READ isBlind NOTIFY changed FINAL)
 
     Q_PROPERTY(StepKind step READ step NOTIFY changed FINAL)
     Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
@@ -68,6 +70,8 @@ public:
 
     /// Open a sheet of the person who holds the phone, or go on with the one that is open.
     void begin(const cellar::BarrelRow& barrel);
+    /// The same for a glass of a flight.
+    void beginGlass(const SubjectId& flight, int glass, const SubjectId& barrel);
     /// Go on with an open sheet where it was left.
     void resume(const cellar::OpenSheet& sheet);
 
@@ -90,6 +94,11 @@ public:
     [[nodiscard]] bool isOpen() const { return !sheet_.isZero(); }
     [[nodiscard]] SubjectId sheet() const { return sheet_; }
     [[nodiscard]] SubjectId barrel() const { return barrel_.barrel; }
+    /// What may be seen of the barrel: of a flight the glass instead of the mark.
+    [[nodiscard]] const cellar::BarrelRow& row() const { return barrel_; }
+    [[nodiscard]] SubjectId person() const { return taster_; }
+    [[nodiscard]] std::optional<SubjectId> flight() const { return flight_; }
+    [[nodiscard]] bool isBlind() const { return flight_.has_value(); }
     [[nodiscard]] QString sheetId() const { return textOf(sheet_); }
     [[nodiscard]] QString barrelName() const;
     [[nodiscard]] QString code() const;
@@ -157,13 +166,22 @@ private:
     [[nodiscard]] double expectedReading(Measure measure) const;
     void tapReading(Measure measure, std::optional<double> value);
     void readExpected();
-    void start(const SubjectId& sheet, const std::string& step);
+    struct Wanted {
+        SubjectId barrel;
+        std::optional<SubjectId> flight = {};
+        std::optional<int> glass = {};
+    };
+    void begin(const Wanted& wanted);
+    [[nodiscard]] static Result<cellar::OpenSheet> openOrGoOn(cellar::Cellar& cellar,
+                                                              const Wanted& wanted,
+                                                              const SubjectId& person, int session);
 
     Context& context_;
     PeopleViewModel& people_;
     SubjectId sheet_;
     SubjectId taster_;
     cellar::BarrelRow barrel_;
+    std::optional<SubjectId> flight_;
     SheetSteps steps_;
     Content content_{};
     std::optional<cellar::LastTap> last_;

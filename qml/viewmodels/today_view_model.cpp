@@ -4,8 +4,11 @@
 #include "core/scan/barrel_code.hpp"
 #include "qml/viewmodels/error_text.hpp"
 #include "qml/viewmodels/notice.hpp"
+#include "qml/viewmodels/open_flights_view_model.hpp"
 #include "qml/viewmodels/taking_back.hpp"
 #include "qml/viewmodels/words.hpp"
+
+#include <algorithm>
 
 namespace spile::viewmodels {
 
@@ -49,14 +52,20 @@ QString stateOf(const cellar::OwnAct& act)
     return act.handedOut ? JournalRows::tr("In a day file") : JournalRows::tr("On this phone");
 }
 
-JournalLine lineOf(const cellar::OwnAct& act, const Formats& formats)
+// What is done with a glass of a flight that its holder still has to taste names the glass alone.
+QString subjectOf(const cellar::OwnAct& act, bool blind)
+{
+    return blind ? JournalRows::tr("Glass %1").arg(act.glass.value_or(0)) : barrelOf(act);
+}
+
+JournalLine lineOf(const cellar::OwnAct& act, bool blind, const Formats& formats)
 {
     JournalLine line;
     line.id = textOf(act.entry);
     line.when = formats.daysFromToday(act.recorded) == 0 ? formats.time(act.recorded)
                                                          : formats.dateAndTime(act.recorded);
     const QString done = capitalised(word("done " + act.kind));
-    const QString barrel = barrelOf(act);
+    const QString barrel = subjectOf(act, blind);
     line.what =
         barrel.isEmpty() ? done : JournalRows::tr("%1: %2", "Rum 3: drawn").arg(barrel, done);
     line.detail = detailOf(act, formats);
@@ -112,21 +121,33 @@ QString TodayViewModel::day() const { return context_.formats.date(context_.form
 
 void TodayViewModel::refresh()
 {
+    struct Found {
+        std::vector<cellar::OwnAct> acts;
+        std::vector<cellar::FlightRow> flights;  // that must stay blind
+    };
     context_.workers.look(
         this,
-        [limit = wanted_](ledger::Database& database) {
-            return cellar::ownActs(database, cellar::fromTheNewest, limit);
+        [limit = wanted_, now = context_.formats.now(),
+         who = holderOf(context_)](ledger::Database& database) -> Result<Found> {
+            SPILE_ASSIGN(acts, cellar::ownActs(database, cellar::fromTheNewest, limit));
+            SPILE_ASSIGN(flights, cellar::openFlights(database, now, who));
+            return Found{std::move(acts), std::move(flights)};
         },
-        [this](Result<std::vector<cellar::OwnAct>> acts) {
-            if (!acts) {
-                context_.notice.refuse(textOf(acts.error()));
+        [this](Result<Found> found) {
+            if (!found) {
+                context_.notice.refuse(textOf(found.error()));
                 return;
             }
-            acts_ = std::move(*acts);
+            acts_ = std::move(found->acts);
             loaded_ = true;
             std::vector<JournalLine> lines;
             for (const cellar::OwnAct& act : acts_) {
-                lines.push_back(lineOf(act, context_.formats));
+                const bool blind =
+                    act.flight && std::any_of(found->flights.begin(), found->flights.end(),
+                                              [&](const cellar::FlightRow& flight) {
+                                                  return flight.flight == *act.flight;
+                                              });
+                lines.push_back(lineOf(act, blind, context_.formats));
             }
             rows_.replace(std::move(lines));
             emit changed();

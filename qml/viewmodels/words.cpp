@@ -241,6 +241,9 @@ constexpr std::array saidOtherwise = {
     Said{"join code", QT_TRANSLATE_NOOP("Words", "the code")},
     Said{"scores", QT_TRANSLATE_NOOP("Words", "the scores")},
     Said{"batch", QT_TRANSLATE_NOOP("Words", "the beer")},
+    Said{"flight", QT_TRANSLATE_NOOP("Words", "the flight")},
+    Said{"glass", QT_TRANSLATE_NOOP("Words", "the glass")},
+    Said{"barrels", QT_TRANSLATE_NOOP("Words", "the barrels")},
 };
 
 }  // namespace

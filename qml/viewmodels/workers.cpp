@@ -12,13 +12,16 @@ Workers::Workers()
         serve(reader_);
         reading_.reset();
     });
+    student_.thread = std::thread([this] { serve(student_); });
 }
 
 Workers::~Workers()
 {
     cancelWork();
+    ending_.cancel();
     end(writer_);
     end(reader_);
+    end(student_);
 }
 
 void Workers::cancelWork()
@@ -125,16 +128,25 @@ void Workers::tellChanged()
         Qt::QueuedConnection);
 }
 
-void Workers::begun()
+// Called on the writer's thread.
+Result<ledger::Database> Workers::openOwn()
 {
-    if (pending_++ == 0) {
+    if (!cellar_) {
+        return noCellar();
+    }
+    return cellar_->ledger().openReader();
+}
+
+void Workers::begun(Counted counted)
+{
+    if (counted == Counted::Yes && pending_++ == 0) {
         emit busyChanged();
     }
 }
 
-void Workers::ended()
+void Workers::ended(Counted counted)
 {
-    if (--pending_ == 0) {
+    if (counted == Counted::Yes && --pending_ == 0) {
         emit busyChanged();
     }
 }

@@ -15,7 +15,8 @@
 
 namespace spile::viewmodels {
 
-/// The threads behind the screens: one that writes, one that reads, both on the one open cellar.
+/// The threads behind the screens: one that writes, one that reads, one that studies what takes
+/// long, all on the one open cellar.
 /// Nothing here waits on the UI thread; answers come back to it as values, by queued call, and
 /// only while their receiver lives.
 ///
@@ -106,7 +107,27 @@ public:
         });
     }
 
-    /// Run `work()` beside both, for what may be slow and needs no cellar: media, folders.
+    /// Run long `query(Database&, const Job&) -> Result<T>` beside all others, one after the other,
+    /// on a connection of its own; then `done(Result<T>)` on the UI thread. Nobody waits for it: it
+    /// does not count as busy, and only the end of the app cancels it.
+    template <class Query, class Done>
+    void study(QObject* receiver, Query query, Done done)
+    {
+        using Answer = std::invoke_result_t<Query, ledger::Database&, const Job&>;
+        send(writer_, Lane::Act,
+             [this, query = std::move(query), back = backTo(receiver, done, Counted::No)] {
+                 auto connection = openOwn();
+                 if (!connection) {
+                     back(Answer(passOn(connection)));
+                     return;
+                 }
+                 auto database = std::make_shared<ledger::Database>(std::move(*connection));
+                 send(student_, Lane::Long,
+                      [this, database, query, back] { back(query(*database, Job({}, &ending_))); });
+             });
+    }
+
+    /// Run `work()` beside all, for what may be slow and needs no cellar: media, folders.
     template <class Work, class Done>
     void aside(QObject* receiver, Work work, Done done)
     {
@@ -123,6 +144,7 @@ signals:
 
 private:
     enum class Lane : std::uint8_t { Act, Long };
+    enum class Counted : std::uint8_t { No, Yes };  // as busy
     using Task = std::function<void()>;
     struct Line {
         std::mutex mutex;
@@ -134,19 +156,20 @@ private:
 
     // Makes what brings an answer back to the UI thread. Called on the UI thread.
     template <class Done>
-    auto backTo(QObject* receiver, Done done)
+    auto backTo(QObject* receiver, Done done, Counted counted = Counted::Yes)
     {
-        begun();
-        return [this, to = QPointer<QObject>(receiver), done = std::move(done)](auto&& answer) {
+        begun(counted);
+        return [this, counted, to = QPointer<QObject>(receiver),
+                done = std::move(done)](auto&& answer) {
             auto kept = std::make_shared<std::decay_t<decltype(answer)>>(
                 std::forward<decltype(answer)>(answer));
             QMetaObject::invokeMethod(
                 this,
-                [this, to, done, kept] {
+                [this, counted, to, done, kept] {
                     if (to) {
                         done(std::move(*kept));
                     }
-                    ended();
+                    ended(counted);
                 },
                 Qt::QueuedConnection);
         };
@@ -175,10 +198,12 @@ private:
     [[nodiscard]] Result<void> hold(Opened opened);
     void runActs();
     void tellChanged();
-    void begun();
-    void ended();
+    void begun(Counted counted);
+    void ended(Counted counted);
+    [[nodiscard]] Result<ledger::Database> openOwn();
 
-    Line writer_, reader_;
+    CancelToken ending_;
+    Line writer_, reader_, student_;
     std::unique_ptr<cellar::Cellar> cellar_;             // the writer's
     std::unique_ptr<ledger::Database> reading_;          // the reader's
     std::vector<std::shared_ptr<CancelToken>> cancels_;  // of long work, the UI thread's

@@ -3,6 +3,7 @@
 #include "core/cellar/acts/drawing.hpp"
 #include "core/cellar/acts/exchanging.hpp"
 #include "core/cellar/acts/filling.hpp"
+#include "core/cellar/acts/flight.hpp"
 #include "core/cellar/acts/photographing.hpp"
 #include "core/cellar/acts/sheet.hpp"
 #include "tests/support/counting_vfs.hpp"
@@ -79,7 +80,7 @@ TEST_F(SyncBeforeAcknowledging, HoldsForEveryActOnABarrel)
     });
     expectKept("empty", [&] { return recordEmpty(*cellar, {.barrel = barrel}); });
     expectKept("fill", [&] { return recordFill(*cellar, {.barrel = barrel}); });
-    expectKept("flight", [&] { return beginFlight(*cellar, "Monday", {barrel}); });
+    expectKept("flight", [&] { return beginFlight(*cellar, {.name = "Monday", .glasses = {{101, barrel}}}); });
 }
 
 TEST_F(SyncBeforeAcknowledging, HoldsForWhatIsRegistered)

@@ -4,6 +4,8 @@
 #include "qml/components/drawing.hpp"
 
 #include <QFontMetricsF>
+#include <QImage>
+#include <QPainter>
 #include <QTest>
 #include <limits>
 
@@ -20,6 +22,7 @@ private slots:
     void aLineBreaksWhereThereIsNoNumber();
     void aPointAloneIsAMark();
     void allPointsAreMarksIfOnlyMarksAreAskedFor();
+    void marksOfDifferentKindsLookDifferent();
     void nothingIsDrawnOfNothing();
     void fiveHundredPointsAreOneLine();
     void aBandIsClosedAndHasTwoEdges();
@@ -104,6 +107,40 @@ void ChartTest::allPointsAreMarksIfOnlyMarksAreAskedFor()
 {
     QCOMPARE(marksOf({{0, 0}, {1, nan}, {5, 5}, {10, 10}}, true),
              QList<QPointF>({{0, 100}, {100, 50}, {200, 0}}));
+}
+
+static QImage markOf(ChartLine::MarkShape shape)
+{
+    ChartLine line;
+    line.setSize({40, 40});
+    line.setProperty("range", QRectF(0, 0, 1, 1));
+    line.setProperty("points", QVariant::fromValue(QList<QPointF>{{0.5, 0.5}}));
+    line.setProperty("tint", QColor(Qt::black));
+    line.setProperty("markSize", 16);
+    line.setProperty("markShape", shape);
+    QImage image(40, 40, QImage::Format_ARGB32);
+    image.fill(Qt::white);
+    QPainter painter(&image);
+    line.paint(&painter);
+    return image;
+}
+
+void ChartTest::marksOfDifferentKindsLookDifferent()
+{
+    const auto black = [](const QImage& image, int x, int y) {
+        return qGray(image.pixel(x, y)) < 100;
+    };
+    const QImage diamond = markOf(ChartLine::Diamond);
+    const QImage disc = markOf(ChartLine::Disc);
+    const QImage triangle = markOf(ChartLine::Triangle);
+    const QImage ring = markOf(ChartLine::Ring);
+    for (const QImage& filled : {diamond, disc, triangle}) {
+        QVERIFY(black(filled, 20, 20));
+        QVERIFY(!black(filled, 20, 6));
+    }
+    QVERIFY(black(disc, 25, 15) && !black(diamond, 25, 15));   // a disc is fuller
+    QVERIFY(black(triangle, 26, 26) && !black(disc, 26, 26));  // a triangle stands on its base
+    QVERIFY(!black(ring, 20, 20) && black(ring, 20, 4));       // a ring is open, and around a mark
 }
 
 void ChartTest::nothingIsDrawnOfNothing()

@@ -30,6 +30,11 @@ Item {
         Chart { width: 354; range: Qt.rect(0, 0, 10, 10) }
     }
 
+    Component {
+        id: barOf
+        SpanBar { width: 200; height: 20 }
+    }
+
     TestCase {
         name: "Gauges"
         when: windowShown
@@ -119,6 +124,56 @@ Item {
                 }
             }
         }
+        function touchAt(item, x) {
+            const touch = touchEvent(item)
+            touch.press(0, item, x, 100).commit()
+            wait(40)
+            touch.release(0, item, x, 100).commit()
+        }
+        function test_chart_is_read_by_touch_and_keys() {
+            const chart = make(chartOf, { yWords: ["ten"], yPlaces: [5], readable: true, description: "Oak" })
+            const read = createTemporaryQmlObject("import QtTest; SignalSpy { signalName: \"read\" }", window)
+            read.target = chart
+            const line = findChild(chart, "reader"), plot = line.parent
+            verify(!line.visible, "no line where nothing is read")
+            touchAt(plot, plot.width * 0.7)
+            fuzzyCompare(read.signalArguments[read.count - 1][0], 7, 0.1)
+            verify(!line.visible, "it keeps nothing")
+            chart.reader = 7
+            verify(line.visible)
+            fuzzyCompare(line.x + line.width / 2, plot.width * 0.7, 1)
+            const touch = touchEvent(plot)
+            touch.press(0, plot, plot.width * 0.7, 100).commit()
+            touch.move(0, plot, plot.width * 0.5, 100).commit()
+            wait(30)
+            touch.move(0, plot, plot.width * 0.25, 100).commit()
+            wait(30)
+            touch.release(0, plot, plot.width * 0.25, 100).commit()
+            fuzzyCompare(read.signalArguments[read.count - 1][0], 2.5, 0.1)
+            chart.forceActiveFocus()
+            keyClick(Qt.Key_Right)
+            fuzzyCompare(read.signalArguments[read.count - 1][0], 7.2, 0.01)
+            keyClick(Qt.Key_Left)
+            fuzzyCompare(read.signalArguments[read.count - 1][0], 6.8, 0.01)
+            chart.reader = 11
+            verify(!line.visible, "the line stays on the chart")
+            read.clear()
+            chart.focus = chart.readable = false
+            touchAt(plot, plot.width * 0.7)
+            compare(read.count, 0)
+        }
+        function test_span_lies_where_its_shares_say() {
+            const bar = make(barOf, { from: 0.25, to: 0.75, mark: 0.5, now: 0.1 })
+            const span = findChild(bar, "span")
+            compare(span.x, 50)
+            compare(span.width, 100)
+            compare(findChild(bar, "now").x + findChild(bar, "now").width / 2, 20)
+            verify(findChild(bar, "mark").visible)
+            bar.to = 0.25
+            verify(span.width > 5, "a moment is seen too")
+            bar.from = bar.to = bar.mark = bar.now = -1
+            verify(!span.visible && !findChild(bar, "mark").visible && !findChild(bar, "now").visible)
+        }
         function test_chart_takes_any_points_data() {
             const many = Array.from({ length: 500 }, (_, i) => Qt.point(i / 50, 5 + 4 * Math.sin(i / 20)))
             return [{ tag: "none", points: [], drawn: false }, { tag: "one", points: [Qt.point(5, 5)], drawn: true },
@@ -131,7 +186,7 @@ Item {
             const empty = grabImage(make(chartOf, {}))
             const above = data.points.map(point => Qt.point(point.x, point.y + 1))
             for (const courses of [["firstLine"], ["secondLine"], ["thirdLine"], ["bandLower", "bandUpper"],
-                                   ["markers"]]) {
+                                   ["markers"], ["secondMarkers"], ["thirdMarkers"], ["ringed"]]) {
                 const chart = make(chartOf, { y: 400 })
                 for (const course of courses) {
                     chart[course] = course === "bandUpper" ? above : data.points

@@ -153,6 +153,52 @@ private slots:
         QCOMPARE(people->size(), std::size_t{50});
     }
 
+    void whatIsStudiedKeepsNobodyWaitingAndEndsWithTheApp()
+    {
+        support::TestDevice device(6);
+        QVERIFY(device.newCellar() != nullptr);
+        std::atomic<bool> begun{false};
+        std::atomic<bool> cancelled{false};
+        {
+            Workers workers;
+            workers.open(
+                this, [&] { return cellar::Cellar::open(device.cellarFolder(), device.outside()); },
+                [](const Result<void>& opened) { QVERIFY(opened.has_value()); });
+            QTRY_VERIFY(!workers.isBusy());
+            workers.study(
+                this,
+                [&](ledger::Database&, const Job& job) -> Result<int> {
+                    begun = true;
+                    while (job.advance(0, 0)) {
+                        QThread::msleep(1);
+                    }
+                    cancelled = true;
+                    return fail(ErrorCode::Cancelled, "study");
+                },
+                [](const Result<int>&) {});
+            QTRY_VERIFY(begun);
+            QVERIFY(!workers.isBusy());
+            bool written = false;
+            bool read = false;
+            workers.act(
+                this, [](cellar::Cellar& cellar) { return cellar::registerPerson(cellar, "Ada"); },
+                [&](const Result<SubjectId>& person) { written = person.has_value(); });
+            workers.look(
+                this,
+                [](ledger::Database& database) {
+                    return cellar::named(database, "person", {}, 10);
+                },
+                [&](const Result<std::vector<cellar::NamedRow>>& people) {
+                    read = people.has_value();
+                });
+            QTRY_VERIFY(written && read);
+            workers.cancelWork();  // of what people wait for
+            QTest::qWait(20);
+            QVERIFY(!cancelled);
+        }
+        QVERIFY(cancelled);
+    }
+
     void answersAreDroppedWhenNobodyWaitsForThem()
     {
         support::TestDevice device(5);

@@ -5,6 +5,7 @@
 #include "core/cellar/acts/drawing.hpp"
 #include "core/cellar/acts/exchanging.hpp"
 #include "core/cellar/acts/filling.hpp"
+#include "core/cellar/acts/flight.hpp"
 #include "core/cellar/acts/photographing.hpp"
 #include "core/cellar/acts/sheet.hpp"
 #include "core/cellar/checking.hpp"
@@ -138,7 +139,7 @@ TEST_F(Acts, RefuseWhatABarrelsStateForbids)
     expectRefused(Conflict, "barrel", "is empty", "record its fill",
                   [&] { return recordVerdict(*cellar, {.barrel = bare, .verdict = "hold"}); });
     expectRefused(Conflict, "barrel", "is empty", "record its fill", [&] {
-        return beginFlight(*cellar, "Monday", {full, bare});
+        return beginFlight(*cellar, {.glasses = {{101, full}, {102, bare}}});
     });
 }
 
@@ -223,7 +224,7 @@ TEST_F(Acts, RefuseATastingOutsideTheLadderOrWithoutATaster)
     expectRefused(Malformed, "person", "nothing", "a value",
                   [&] { return recordTaste(*cellar, anonymous); });
     expectRefused(OutOfRange, "glasses", "0", "1 to 60 rows",
-                  [&] { return beginFlight(*cellar, "Monday", {}); });
+                  [&] { return beginFlight(*cellar, {.name = "Monday"}); });
 }
 
 TEST_F(Acts, RefuseAPictureThatIsNone)

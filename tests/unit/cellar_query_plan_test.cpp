@@ -62,7 +62,7 @@ TEST(QueryPlan, OfEveryPagedQuerySortsNothing)
                 << query;
         }
     }
-    EXPECT_EQ(paged, 8);
+    EXPECT_EQ(paged, 10);
 }
 
 TEST(QueryPlan, ShowsAScanWhereThereIsOne)

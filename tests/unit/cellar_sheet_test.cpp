@@ -1,5 +1,6 @@
 #include "core/cellar/acts/drawing.hpp"
 #include "core/cellar/acts/exchanging.hpp"
+#include "core/cellar/acts/flight.hpp"
 #include "core/cellar/acts/sheet.hpp"
 #include "core/cellar/queries.hpp"
 #include "tests/support/small_cellar.hpp"
@@ -131,10 +132,10 @@ TEST_F(Sheet, LeavesOtherSheetsAlone)
 
 TEST_F(Sheet, KeepsTheFlightAndTheGlass)
 {
-    const SubjectId flight = *beginFlight(*cellar, "Monday", {small.barrel});
-    const SubjectId poured = *openSheet(*cellar, small.barrel, small.person, flight, 1);
+    const SubjectId flight = *beginFlight(*cellar, {.name = "Monday", .glasses = {{417, small.barrel}}});
+    const SubjectId poured = *openSheet(*cellar, small.barrel, small.person, flight, 417);
     EXPECT_EQ(readSheet(*cellar, poured)->taste.flight, flight);
-    EXPECT_EQ(readSheet(*cellar, poured)->taste.glass, 1);
+    EXPECT_EQ(readSheet(*cellar, poured)->taste.glass, 417);
     EXPECT_TRUE(closeSheet(*cellar, poured));
 }
 

@@ -98,8 +98,8 @@ std::string imprint(const Path& cellar)
 
 TEST_F(DeskCommand, ExplainsEachCommand)
 {
-    for (const char* command :
-         {"new", "join", "admit", "demo", "take-in", "hand-out", "check", "show", "due", "read"}) {
+    for (const char* command : {"new", "join", "admit", "demo", "take-in", "hand-out", "check",
+                                "show", "due", "outlook", "read"}) {
         const Ended ended = support::run(SPILE_DESK, {command, "--help"});
         EXPECT_EQ(ended.exit, 0) << command;
         EXPECT_NE(ended.out.find("Usage"), std::string::npos) << command;
@@ -282,6 +282,35 @@ TEST_F(DeskAndPhone, ListsWhatIsDueByADay)
     ASSERT_EQ(due.size(), 1U);
     EXPECT_EQ(due[0].at("next_step"), "check for leaks");
     EXPECT_EQ(due[0].at("due_on"), "2025-09-01");
+}
+
+TEST_F(DeskAndPhone, ShowsTheOutlookOfAllAndOfOne)
+{
+    EXPECT_EQ(desk({"outlook", "--json"}).json(), json::array());
+    EXPECT_EQ(desk({"outlook", "7K2QFM"}).exit, 1);
+    ASSERT_EQ(desk({"take-in", file("phone.spile")}).exit, 0);
+    const json all = desk({"outlook", "--json"}).json();
+    ASSERT_EQ(all.size(), 1U);
+    EXPECT_EQ(all[0].at("code"), code);
+    EXPECT_EQ(all[0].at("advice"), "no windows");
+    EXPECT_TRUE(all[0].at("best_at").is_null());
+    EXPECT_GT(all[0].at("next_tasting").at("at"), "2025-09-01");
+
+    const json one = desk({"outlook", code, "--json"}).json();
+    EXPECT_EQ(one.at("beer"), "Night Ferry");
+    ASSERT_EQ(one.at("attributes").size(), 1U);
+    const json& vanilla = one.at("attributes")[0];
+    EXPECT_EQ(vanilla.at("attribute"), "vanilla");
+    EXPECT_EQ(vanilla.at("scores")[0].at("score"), 7.0);
+    EXPECT_EQ(vanilla.at("scores")[0].at("person"), "Ada");
+    for (const json& point : vanilla.at("course")) {
+        EXPECT_GE(point.at("low_score"), 1.0);
+        EXPECT_LE(point.at("low_score"), point.at("middle_score"));
+        EXPECT_LE(point.at("middle_score"), point.at("high_score"));
+        EXPECT_LE(point.at("high_score"), 9.0);
+    }
+    EXPECT_NE(desk({"outlook", code}).out.find("vanilla"), std::string::npos);
+    EXPECT_NE(desk({"outlook"}).out.find("Rum 3"), std::string::npos);
 }
 
 }  // namespace spile

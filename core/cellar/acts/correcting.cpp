@@ -52,7 +52,8 @@ bool beginsCellar(const std::string& kind) { return kind == "genesis" || kind ==
 
 }  // namespace
 
-Result<EntryId> amend(Cellar& cellar, const EntryId& target, const ledger::Fields& fields)
+Result<ledger::NewEntry> amendment(Cellar& cellar, const EntryId& target,
+                                   const ledger::Fields& fields)
 {
     SPILE_ASSIGN(corrected, needEntry(cellar, target));
     const KindSpec* kind = findKind(corrected.kind);
@@ -69,7 +70,12 @@ Result<EntryId> amend(Cellar& cellar, const EntryId& target, const ledger::Field
     SPILE_ASSIGN(newest, newestAmendments(cellar.database(), target));
     newest.resize(std::min(newest.size(), ledger::overwritesMax));
     entry.overwrites = std::move(newest);
-    return recordOne(cellar, std::move(entry));
+    return entry;
+}
+
+Result<EntryId> amend(Cellar& cellar, const EntryId& target, const ledger::Fields& fields)
+{
+    return recordOne(cellar, amendment(cellar, target, fields));
 }
 
 Result<EntryId> voidEntry(Cellar& cellar, const EntryId& target)

@@ -13,6 +13,10 @@ namespace spile::cellar {
 [[nodiscard]] Result<EntryId> amend(Cellar& cellar, const EntryId& target,
                                     const ledger::Fields& fields);
 
+/// Make the entry of amend(), to record it together with others.
+[[nodiscard]] Result<ledger::NewEntry> amendment(Cellar& cellar, const EntryId& target,
+                                                 const ledger::Fields& fields);
+
 /// Let the entry `target` not count; voiding that void entry lets it count again.
 ///
 /// Errors    NotFound if there is no such entry; Conflict for the entries that a cellar begins

@@ -1,5 +1,6 @@
 #include "core/cellar/acts/drawing.hpp"
 
+#include "core/cellar/flights.hpp"
 #include "core/units/scaled.hpp"
 
 #include <array>
@@ -29,6 +30,25 @@ Result<void> needVolume(Cellar& cellar, const SubjectId& barrel, std::int64_t ml
     return {};
 }
 
+// A glass of a flight is drawn once, from its own barrel.
+Result<void> needUndrawn(Cellar& cellar, const NewDraw& draw)
+{
+    if (!draw.flight || !draw.glass) {
+        return {};
+    }
+    SPILE_ASSIGN(flight, flightById(cellar.database(), *draw.flight));
+    const FlightGlass* glass = flight ? flight->glassOf(*draw.glass) : nullptr;
+    if (glass == nullptr || glass->barrel != draw.barrel) {
+        return fail(ErrorCode::NotFound, "glass", std::to_string(*draw.glass),
+                    "a glass of the flight, from its barrel");
+    }
+    if (glass->drawn) {
+        return fail(ErrorCode::Conflict, "glass", std::to_string(*draw.glass) + " is drawn",
+                    "the next glass");
+    }
+    return {};
+}
+
 }  // namespace
 
 Result<ledger::NewEntry> drawEntry(Cellar& cellar, const NewDraw& draw)
@@ -37,6 +57,7 @@ Result<ledger::NewEntry> drawEntry(Cellar& cellar, const NewDraw& draw)
     SPILE_TRY(needPerson(cellar, draw.circumstance));
     SPILE_ASSIGN(ml, toMl(draw.volume));
     SPILE_TRY(needVolume(cellar, draw.barrel, ml));
+    SPILE_TRY(needUndrawn(cellar, draw));
     FieldSet fields(draw.circumstance);
     fields.set(Field::VolumeMl, ml);
     fields.setText(Field::DrawMethod, draw.method);
@@ -50,25 +71,6 @@ Result<ledger::NewEntry> drawEntry(Cellar& cellar, const NewDraw& draw)
 Result<EntryId> recordDraw(Cellar& cellar, const NewDraw& draw)
 {
     return recordOne(cellar, drawEntry(cellar, draw));
-}
-
-Result<SubjectId> beginFlight(Cellar& cellar, const std::string& name,
-                              const std::vector<SubjectId>& barrels,
-                              const Circumstance& circumstance)
-{
-    SPILE_TRY(needPerson(cellar, circumstance));
-    ledger::List glasses;
-    for (const SubjectId& barrel : barrels) {
-        SPILE_TRY(needFilled(cellar, barrel));
-        const auto number = static_cast<std::int64_t>(glasses.size() + 1);
-        glasses.emplace_back(ledger::List{number, barrel});
-    }
-    const SubjectId flight = cellar.outside().ids.next();
-    FieldSet fields(circumstance);
-    fields.setText(Field::Name, name);
-    fields.set(Field::Glasses, std::move(glasses));
-    SPILE_TRY(recordOne(cellar, newEntry("flight", flight, std::move(fields), circumstance.at)));
-    return flight;
 }
 
 }  // namespace spile::cellar

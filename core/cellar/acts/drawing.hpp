@@ -4,7 +4,6 @@
 #include "core/units/units.hpp"
 
 #include <string>
-#include <vector>
 
 /// Acts that take beer out to be tasted.
 namespace spile::cellar {
@@ -17,13 +16,10 @@ struct NewDraw {
     std::optional<int> glass = {};
     Circumstance circumstance = {};
 };
-/// Errors    besides those of every act: OutOfRange if more is drawn than the barrel holds.
+/// Errors    besides those of every act: OutOfRange if more is drawn than the barrel holds;
+/// NotFound
+///           for a glass that the flight does not have from that barrel, Conflict if it is drawn.
 [[nodiscard]] Result<ledger::NewEntry> drawEntry(Cellar& cellar, const NewDraw& draw);
 [[nodiscard]] Result<EntryId> recordDraw(Cellar& cellar, const NewDraw& draw);
-
-/// Begin a flight: glasses numbered from 1, one for each of `barrels` in that order.
-[[nodiscard]] Result<SubjectId> beginFlight(Cellar& cellar, const std::string& name,
-                                            const std::vector<SubjectId>& barrels,
-                                            const Circumstance& circumstance = {});
 
 }  // namespace spile::cellar

@@ -90,7 +90,7 @@ Result<EntryId> recordMove(Cellar& cellar, const SubjectId& barrel, const Subjec
 
 Result<EntryId> recordVerdict(Cellar& cellar, const NewVerdict& verdict)
 {
-    const Words words = verdicts();
+    const WordList words = verdicts();
     SPILE_TRY(needFilled(cellar, verdict.barrel));
     SPILE_TRY(needPerson(cellar, verdict.circumstance));
     if (std::find(words.begin(), words.end(), verdict.verdict) == words.end()) {
@@ -101,6 +101,10 @@ Result<EntryId> recordVerdict(Cellar& cellar, const NewVerdict& verdict)
     fields.setText(Field::Verdict, verdict.verdict);
     if (verdict.until) {
         fields.set(Field::UntilMs, toMs(*verdict.until));
+    }
+    SPILE_TRY(fields.setScaled(Field::ChanceE3, verdict.chance, 1e3));
+    if (verdict.best) {
+        fields.set(Field::BestMs, toMs(*verdict.best));
     }
     return recordOne(
         cellar, newEntry("verdict", verdict.barrel, std::move(fields), verdict.circumstance.at));

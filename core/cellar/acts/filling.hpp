@@ -63,6 +63,10 @@ struct NewVerdict {
     std::string verdict;  // "hold", "ready", "top up", "move", "blend", "destroy"
     std::optional<Instant> until = {};
     Circumstance circumstance = {};
+    /// What the outlook said then, to be compared later: the chance that all was inside (0 to 1),
+    /// and when it is highest.
+    std::optional<double> chance = {};
+    std::optional<Instant> best = {};
 };
 [[nodiscard]] Result<EntryId> recordVerdict(Cellar& cellar, const NewVerdict& verdict);
 

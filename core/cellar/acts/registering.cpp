@@ -125,8 +125,7 @@ Result<SubjectId> registerPlace(Cellar& cellar, const std::string& name,
     return registerAs(cellar, "place", std::move(fields));
 }
 
-Result<SubjectId> registerTarget(Cellar& cellar, const std::string& name,
-                                 const std::vector<Window>& windows)
+Result<ledger::List> windowRows(const std::vector<Window>& windows)
 {
     ledger::List rows;
     for (const Window& window : windows) {
@@ -138,6 +137,13 @@ Result<SubjectId> registerTarget(Cellar& cellar, const std::string& name,
         rows.emplace_back(
             ledger::List{window.attribute, std::int64_t{window.low}, std::int64_t{window.high}});
     }
+    return rows;
+}
+
+Result<SubjectId> registerTarget(Cellar& cellar, const std::string& name,
+                                 const std::vector<Window>& windows)
+{
+    SPILE_ASSIGN(rows, windowRows(windows));
     FieldSet fields;
     fields.setText(Field::Name, name);
     fields.set(Field::Windows, std::move(rows));

@@ -18,7 +18,13 @@ struct Window {
     std::string attribute;
     int low = 1;
     int high = 9;
+
+    friend bool operator==(const Window&, const Window&) = default;
 };
+/// Return the rows of field Windows.
+///
+/// Errors    OutOfRange if a window goes downwards.
+[[nodiscard]] Result<ledger::List> windowRows(const std::vector<Window>& windows);
 [[nodiscard]] Result<SubjectId> registerTarget(Cellar& cellar, const std::string& name,
                                                const std::vector<Window>& windows);
 

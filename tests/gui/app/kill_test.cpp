@@ -1,6 +1,7 @@
 // The program is killed right after each tap of a tasting is shown as kept: when it is started
 // again the tap is on the sheet, and the screen says where the taster was. It is also killed in the
-// middle of a timer: then it comes back at the same step with the right time left.
+// middle of a timer: then it comes back at the same step with the right time left. And in a flight,
+// while it is drawn and while it is tasted: then it goes on at the same glass.
 //
 // The same program plays both parts: with a folder and a number it is the one that is killed.
 #include "core/cellar/acts/registering.hpp"
@@ -46,8 +47,8 @@ struct Device {
     viewmodels::AppViewModel app;
 };
 
-// A cellar with one person and that barrel.
-void makeCellar(const QString& folder, const cellar::NewBarrel& barrel)
+// A cellar with one person and those barrels.
+void makeCellar(const QString& folder, const std::vector<cellar::NewBarrel>& barrels)
 {
     Device device(folder);
     auto made = cellar::Cellar::create(
@@ -55,7 +56,9 @@ void makeCellar(const QString& folder, const cellar::NewBarrel& barrel)
         {"Test", "TEST", "Phone"});
     QVERIFY(made.has_value());
     QVERIFY(cellar::registerPerson(**made, "Ada").has_value());
-    QVERIFY(cellar::registerBarrel(**made, barrel).has_value());
+    for (const cellar::NewBarrel& barrel : barrels) {
+        QVERIFY(cellar::registerBarrel(**made, barrel).has_value());
+    }
 }
 
 Instant daysAgo(int days) { return system::SystemClock().now() - std::chrono::days(days); }
@@ -140,6 +143,33 @@ int beKilledInATimer(const QString& folder)
     return 0;
 }
 
+// Ends as soon as a glass is recorded as drawn, or a score is kept.
+int beKilledInAFlight(const QString& folder, bool tasting)
+{
+    Device device(folder);
+    support::AppWindow shown(device.app);
+    device.app.start();
+    if (!shown.settle()) {
+        return 3;
+    }
+    device.app.people()->choose(0);
+    if (tasting) {
+        QObject::connect(device.app.tasting(), &viewmodels::TastingViewModel::kept,
+                         [] { std::raise(SIGKILL); });
+    } else {
+        QObject::connect(device.app.flight()->pouring(), &viewmodels::DrawingViewModel::drawn,
+                         [] { std::raise(SIGKILL); });
+    }
+    for (const char* pad : {"bar2", "flight", "barrel0", "barrel1", "barrel2", "begin", "drawn",
+                            "drawn", "drawn", "taster0", "tasteGlass", "rung7"}) {
+        if (!shown.tap(QString::fromLatin1(pad))) {
+            std::fprintf(stderr, "%s cannot be tapped\n", pad);
+            return 4;
+        }
+    }
+    return 0;
+}
+
 }  // namespace
 
 class Kill : public QObject {
@@ -150,7 +180,7 @@ private slots:
     {
         const support::TempFolder temporary;
         const QString folder = QString::fromStdString(temporary.path().string());
-        makeCellar(folder, emptyBarrel());
+        makeCellar(folder, {emptyBarrel()});
         const auto before = std::chrono::steady_clock::now();
         QProcess killed;
         killed.start(QCoreApplication::applicationFilePath(),
@@ -177,6 +207,48 @@ private slots:
         QVERIFY2(left <= 1800 && left >= 1800 - passed.count(), qPrintable(work.timer()->text()));
     }
 
+    void inAFlight_data()
+    {
+        QTest::addColumn<bool>("tasting");
+        QTest::newRow("drawing") << false;
+        QTest::newRow("tasting") << true;
+    }
+
+    void inAFlight()
+    {
+        QFETCH(const bool, tasting);
+        const support::TempFolder temporary;
+        const QString folder = QString::fromStdString(temporary.path().string());
+        makeCellar(folder, {fullBarrel(), fullBarrel(), fullBarrel()});
+        QProcess killed;
+        killed.start(QCoreApplication::applicationFilePath(),
+                     {QStringLiteral("--be-killed"), folder,
+                      tasting ? QStringLiteral("tasting") : QStringLiteral("drawing")});
+        QVERIFY(killed.waitForFinished(60'000));
+        QVERIFY2(killed.exitStatus() == QProcess::CrashExit,
+                 killed.readAllStandardError().constData());
+
+        Device device(folder);
+        support::AppWindow shown(device.app);
+        device.app.start();
+        QVERIFY(shown.settle());
+        QTRY_COMPARE(device.app.navigator()->page(), viewmodels::Navigator::WasHere);
+        auto& flight = *device.app.flight();
+        if (!tasting) {
+            QVERIFY(shown.tap(QStringLiteral("goOnFlight0")));
+            QTRY_COMPARE(flight.stage(), viewmodels::FlightViewModel::Drawing);
+            QCOMPARE(flight.progress(), QStringLiteral("Draw glass 2 of 3"));
+            return;
+        }
+        const auto* line = device.app.openSheets()->sheets()->rowAt(0);
+        QVERIFY(line != nullptr);
+        QVERIFY2(line->barrel.startsWith(QLatin1String("Glass ")), qPrintable(line->barrel));
+        const QString glass = line->barrel;
+        QVERIFY(shown.tap(QStringLiteral("goOn0")));
+        QCOMPARE(device.app.tasting()->barrelName(), glass);
+        QCOMPARE(device.app.tasting()->value(), 7);
+    }
+
     void afterEachTap_data()
     {
         QTest::addColumn<int>("after");
@@ -198,7 +270,7 @@ private slots:
         QFETCH(const QString, where);
         const support::TempFolder temporary;
         const QString folder = QString::fromStdString(temporary.path().string());
-        makeCellar(folder, fullBarrel());
+        makeCellar(folder, {fullBarrel()});
 
         QProcess killed;
         killed.start(QCoreApplication::applicationFilePath(),
@@ -235,9 +307,15 @@ int main(int argc, char** argv)
     QGuiApplication application(argc, argv);
     const QStringList arguments = QCoreApplication::arguments();
     if (arguments.value(1) == QLatin1String("--be-killed")) {
-        return arguments.value(3) == QLatin1String("timer")
-                   ? spile::beKilledInATimer(arguments.value(2))
-                   : spile::beKilled(arguments.value(2), arguments.value(3).toInt());
+        const QString folder = arguments.value(2);
+        const QString when = arguments.value(3);
+        if (when == QLatin1String("timer")) {
+            return spile::beKilledInATimer(folder);
+        }
+        const bool tasting = when == QLatin1String("tasting");
+        return tasting || when == QLatin1String("drawing")
+                   ? spile::beKilledInAFlight(folder, tasting)
+                   : spile::beKilled(folder, when.toInt());
     }
     spile::Kill test;
     return QTest::qExec(&test, argc, argv);

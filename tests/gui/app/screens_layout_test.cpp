@@ -76,14 +76,22 @@ private slots:
             QStringList findings;
             QVERIFY(app::Tour(*test.app(), shown.window()).run([&](const QString& name) {
                 // The four of a stepper share the width of the phone; so do the keys of a code.
-                static const QStringList fourInARow{
-                    QStringLiteral("draw"),           QStringLiteral("taste-readings"),
-                    QStringLiteral("record-gauge"),   QStringLiteral("record-empty"),
-                    QStringLiteral("record-fill"),    QStringLiteral("register-full"),
-                    QStringLiteral("settings"),       QStringLiteral("step-caution"),
-                    QStringLiteral("step-gas"),       QStringLiteral("step-readings"),
-                    QStringLiteral("step-gauge"),     QStringLiteral("climate"),
-                    QStringLiteral("calculate-purge")};
+                static const QStringList fourInARow{QStringLiteral("draw"),
+                                                    QStringLiteral("taste-readings"),
+                                                    QStringLiteral("record-gauge"),
+                                                    QStringLiteral("record-empty"),
+                                                    QStringLiteral("record-fill"),
+                                                    QStringLiteral("register-full"),
+                                                    QStringLiteral("settings"),
+                                                    QStringLiteral("step-caution"),
+                                                    QStringLiteral("step-gas"),
+                                                    QStringLiteral("step-readings"),
+                                                    QStringLiteral("step-gauge"),
+                                                    QStringLiteral("climate"),
+                                                    QStringLiteral("calculate-purge"),
+                                                    QStringLiteral("what-if"),
+                                                    QStringLiteral("flight-draw"),
+                                                    QStringLiteral("windows")};
                 // So do three pads of a narrow phone, or of a column that is one.
                 const double usual = size.width() < 390 || size.width() >= 600 ? 16.5 : 17;
                 audit.setProperty("leastPadWidth", (fourInARow.contains(name) ? 12.1 : usual) * mm);

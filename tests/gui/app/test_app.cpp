@@ -1,19 +1,23 @@
 #include "tests/gui/app/test_app.hpp"
 
+#include "core/cellar/acts/foreseeing.hpp"
 #include "core/cellar/acts/registering.hpp"
 #include "core/cellar/acts/tasting.hpp"
+#include "core/cellar/acts/windows.hpp"
 #include "core/picture/encode.hpp"
 #include "core/scan/barrel_code.hpp"
 #include "demo/pictures/head.hpp"
 #include "demo/pictures/sample.hpp"
 #include "tests/support/command.hpp"
 
+#include <QAccessible>
 #include <QCoreApplication>
 #include <QDateTime>
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
 #include <QQuickItem>
+#include <QQuickWindow>
 #include <QtDebug>
 
 namespace spile::support {
@@ -62,6 +66,21 @@ void collectTexts(const QQuickItem* item, QStringList& texts)
     }
     for (const QQuickItem* child : item->childItems()) {
         collectTexts(child, texts);
+    }
+}
+
+void collectNames(QAccessibleInterface* thing, QStringList& names)
+{
+    if (thing->state().invisible) {
+        return;
+    }
+    for (const QAccessible::Text text : {QAccessible::Name, QAccessible::Description}) {
+        if (const QString said = thing->text(text); !said.isEmpty()) {
+            names << said;
+        }
+    }
+    for (int i = 0; i < thing->childCount(); ++i) {
+        collectNames(thing->child(i), names);
     }
 }
 
@@ -126,7 +145,7 @@ void TestApp::beginWithBarrels(int barrels, int tastings)
     auto made = must(cellar::Cellar::create(device_->cellarFolder(), device_->outside(),
                                             {"Test cellar", "TEST", "Phone"}));
     cellar::Cellar& cellar = *made;
-    const SubjectId ada = must(cellar::registerPerson(cellar, "Ada"));
+    const SubjectId ada = ada_ = must(cellar::registerPerson(cellar, "Ada"));
     const SubjectId rack = must(cellar::registerPlace(cellar, "Rack 1"));
     const SubjectId beer = must(cellar::registerBatch(cellar, {"Night Ferry"}));
     std::vector<SubjectId> made_;
@@ -144,7 +163,9 @@ void TestApp::beginWithBarrels(int barrels, int tastings)
         full.batch = beer;
         full.volume = litres(190);
         barrel.fullSince = full;
-        made_.push_back(must(cellar::registerBarrel(cellar, barrel)).barrel);
+        const cellar::RegisteredBarrel known = must(cellar::registerBarrel(cellar, barrel));
+        barrels_[QString::fromStdString(barrel.mark)] = {known.barrel, known.code};
+        made_.push_back(known.barrel);
     }
     for (int round = 0; round < tastings; ++round) {
         device_->clock.pass(std::chrono::days(20));
@@ -174,6 +195,48 @@ void TestApp::start()
     app_->start();
 }
 
+void TestApp::change(const std::function<void(cellar::Cellar&)>& what)
+{
+    end();
+    auto cellar = must(cellar::Cellar::open(device_->cellarFolder(), device_->outside()));
+    what(*cellar);
+    cellar.reset();
+    start();
+}
+
+void TestApp::addBarrelOfUnknownBeer(const QString& mark)
+{
+    change([&](cellar::Cellar& cellar) {
+        cellar::NewBarrel barrel;
+        barrel.mark = mark.toStdString();
+        barrel.fullSince =
+            cellar::FullSince{{device_->clock.now(), 0}, cellar::DatePrecision::Month, {}, {}};
+        const cellar::RegisteredBarrel known = must(cellar::registerBarrel(cellar, barrel));
+        barrels_[mark] = {known.barrel, known.code};
+    });
+}
+
+void TestApp::tellFault(const QString& mark, const QString& fault)
+{
+    change([&](cellar::Cellar& cellar) {
+        cellar::NewTaste taste;
+        taste.barrel = barrels_.at(mark).barrel;
+        taste.faults = {{fault.toStdString(), 5}};
+        taste.circumstance.person = ada_;
+        must(cellar::recordTaste(cellar, taste));
+    });
+}
+
+QString TestApp::idOf(const QString& mark)
+{
+    return QString::fromStdString(barrels_.at(mark).barrel.hex());
+}
+
+QString TestApp::codeOf(const QString& mark)
+{
+    return QString::fromStdString(scan::shown(barrels_.at(mark).code));
+}
+
 void TestApp::restart()
 {
     end();
@@ -183,6 +246,37 @@ void TestApp::restart()
 bool TestApp::isSettled() const
 {
     return app_ && !app_->workers().isBusy() && app_->stage() != viewmodels::AppViewModel::Opening;
+}
+
+void TestApp::giveWindow(const QString& attribute, int low, int high)
+{
+    app_->workers().act(
+        this,
+        [attribute = attribute.toStdString(), low, high](cellar::Cellar& cellar) -> Result<void> {
+            const auto beers = cellar::named(cellar.database(), "batch", {}, 1);
+            return cellar::setWindows(cellar, beers->front().subject, {{attribute, low, high}});
+        },
+        [](const Result<void>& given) {
+            if (!given) {
+                qFatal("the window is not given");
+            }
+        });
+}
+
+void TestApp::learnOutlooks() { app_->outlooks().learnNow(); }
+bool TestApp::hasLearned() const { return !app_->outlooks().isRunning(); }
+int TestApp::dayOfFirstScore() const { return 20; }
+
+int TestApp::recordCount()
+{
+    std::optional<std::int64_t> newest;
+    app_->workers().read(
+        this, [](cellar::Cellar& cellar) { return cellar::newestRecord(cellar.database()); },
+        [&](const Result<std::int64_t>& found) { newest = found.value_or(-1); });
+    while (!newest) {
+        QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
+    }
+    return static_cast<int>(*newest);
 }
 
 void TestApp::passSeconds(int seconds) { device_->clock.pass(std::chrono::seconds(seconds)); }
@@ -288,6 +382,18 @@ QString TestApp::allTexts(QObject* root) const
     QStringList texts;
     collectTexts(qobject_cast<const QQuickItem*>(root), texts);
     return texts.join(QLatin1Char('\n'));
+}
+
+QString TestApp::allNames(QObject* root) const
+{
+    QAccessible::setActive(true);
+    QStringList names;
+    const auto* item = qobject_cast<const QQuickItem*>(root);
+    if (item == nullptr || item->window() == nullptr) {
+        qFatal("nothing is shown");
+    }
+    collectNames(QAccessible::queryAccessibleInterface(item->window()), names);
+    return names.join(QLatin1Char('\n'));
 }
 
 }  // namespace spile::support

@@ -8,6 +8,8 @@
 #include <QObject>
 #include <QTranslator>
 #include <QtQml/qqmlregistration.h>
+#include <functional>
+#include <map>
 
 namespace spile::support {
 
@@ -46,10 +48,27 @@ public:
     /// A new device whose cellar has the person Ada and `barrels` full ones, "Rum 1" and so on,
     /// each filled 200 days ago, tasted `tastings` times since.
     Q_INVOKABLE void beginWithBarrels(int barrels, int tastings);
+    /// Besides: a full barrel of which nobody said what it holds.
+    Q_INVOKABLE void addBarrelOfUnknownBeer(const QString& mark);
+    /// Besides: Ada has found that fault in the barrel with this mark.
+    Q_INVOKABLE void tellFault(const QString& mark, const QString& fault);
+    /// The id and the code, as it is shown, of the barrel with this mark.
+    Q_INVOKABLE QString idOf(const QString& mark);
+    Q_INVOKABLE QString codeOf(const QString& mark);
     /// End the app and start it again on the same folder.
     Q_INVOKABLE void restart();
     /// True once nothing that was asked for is outstanding; for tryVerify.
     Q_INVOKABLE bool isSettled() const;
+
+    /// Let the beer of the barrels have that window for `attribute`.
+    Q_INVOKABLE void giveWindow(const QString& attribute, int low, int high);
+    /// Compute the outlooks of all barrels now.
+    Q_INVOKABLE void learnOutlooks();
+    Q_INVOKABLE bool hasLearned() const;
+    /// How many days after their fill the barrels were first tasted.
+    Q_INVOKABLE int dayOfFirstScore() const;
+    /// How many records there are in the cellar.
+    Q_INVOKABLE int recordCount();
 
     Q_INVOKABLE void passSeconds(int seconds);
     /// Set the wall clock, not the time since the machine started.
@@ -76,12 +95,20 @@ public:
     Q_INVOKABLE int mapped(const QString& library) const;
     /// Texts of all visible items of `root`, one a line.
     Q_INVOKABLE QString allTexts(QObject* root) const;
+    /// What a screen reader has of the window of `root`, one a line: names and descriptions.
+    Q_INVOKABLE QString allNames(QObject* root) const;
 
 signals:
     void appChanged();
 
 private:
+    struct KnownBarrel {
+        SubjectId barrel;
+        std::string code;
+    };
     void start();
+    // With the app ended meanwhile.
+    void change(const std::function<void(cellar::Cellar&)>& what);
     void end();
 
     std::unique_ptr<TestDevice> device_;
@@ -90,6 +117,8 @@ private:
     std::unique_ptr<viewmodels::AppViewModel> app_;
     std::unique_ptr<QTranslator> longWords_;
     TempFolder deskFolder_;
+    std::map<QString, KnownBarrel> barrels_;  // by their marks
+    SubjectId ada_;
 };
 
 }  // namespace spile::support

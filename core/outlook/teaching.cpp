@@ -1,0 +1,69 @@
+#include "core/outlook/teaching.hpp"
+
+#include "core/outlook/normal.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace spile::outlook {
+
+namespace {
+
+constexpr double step = 0.5;
+constexpr double narrowest = 1;
+constexpr double answerError = 0.8;
+constexpr double usualMiddle = 5;
+constexpr double middleSpread = 3;
+constexpr double usualWidth = 3;
+constexpr double widthSpread = 1.5;
+constexpr double leastChance = 1e-6;  // a slip of the finger is always possible
+
+double logPrior(double low, double high)
+{
+    const double middle = ((low + high) / 2 - usualMiddle) / middleSpread;
+    const double width = (high - low - usualWidth) / widthSpread;
+    return -(middle * middle + width * width) / 2;
+}
+
+double logChance(const Wished& wished, double low, double high)
+{
+    const double error = std::hypot(wished.deviation, answerError);
+    const double more = normalBelow((low - wished.level) / error);
+    const double less = normalBelow((wished.level - high) / error);
+    const double chance = wished.wish == Wish::More      ? more
+                          : wished.wish == Wish::TooMuch ? less
+                                                         : 1 - more - less;
+    return std::log(std::max(chance, leastChance));
+}
+
+}  // namespace
+
+std::optional<TaughtWindow> windowTaughtBy(std::span<const Wished> wishes)
+{
+    const bool right = std::any_of(wishes.begin(), wishes.end(),
+                                   [](const Wished& w) { return w.wish == Wish::Right; });
+    if (!right && wishes.size() < 2) {
+        return std::nullopt;
+    }
+    double sum = 0;
+    double lows = 0;
+    double highs = 0;
+    for (double low = lineLow; low <= lineHigh - narrowest; low += step) {
+        for (double high = low + narrowest; high <= lineHigh; high += step) {
+            double weight = logPrior(low, high);
+            for (const Wished& wished : wishes) {
+                weight += logChance(wished, low, high);
+            }
+            weight = std::exp(weight);
+            sum += weight;
+            lows += weight * low;
+            highs += weight * high;
+        }
+    }
+    if (!(sum > 0)) {
+        return std::nullopt;
+    }
+    return TaughtWindow{{lows / sum, highs / sum}, static_cast<int>(wishes.size())};
+}
+
+}  // namespace spile::outlook

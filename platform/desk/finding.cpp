@@ -1,0 +1,43 @@
+#include "platform/desk/finding.hpp"
+
+#include "core/scan/barrel_code.hpp"
+
+namespace spile::desk {
+
+using cellar::BarrelRow;
+
+namespace {
+
+// The codes of this cellar that a mistyped one may have meant.
+Result<std::string> likelyCodes(cellar::Cellar& cellar, const std::string& typed)
+{
+    std::string likely;
+    for (const std::string& code : scan::nearCodes(cellar.identity().mark, typed)) {
+        SPILE_ASSIGN(rows, cellar::barrelsWithCode(cellar.database(), code));
+        for (const BarrelRow& row : rows) {
+            likely += (likely.empty() ? "" : ", ") + scan::shown(code) +
+                      (row.mark.empty() ? "" : " (" + row.mark + ")");
+        }
+    }
+    return likely;
+}
+
+}  // namespace
+
+Result<std::vector<BarrelRow>> findBarrel(cellar::Cellar& cellar, const std::string& typed)
+{
+    std::vector<BarrelRow> found;
+    if (const auto code = scan::parseTyped(cellar.identity().mark, typed)) {
+        SPILE_ASSIGN(rows, cellar::barrelsWithCode(cellar.database(), *code));
+        found = std::move(rows);
+    }
+    if (found.empty()) {
+        SPILE_ASSIGN(likely, likelyCodes(cellar, typed));
+        return fail(
+            ErrorCode::NotFound, "barrel", typed,
+            likely.empty() ? "show barrels lists the codes" : "did you mean " + likely + "?");
+    }
+    return found;
+}
+
+}  // namespace spile::desk

@@ -1,0 +1,17 @@
+#pragma once
+
+#include "core/cellar/cellar.hpp"
+#include "core/cellar/queries.hpp"
+
+#include <string>
+#include <vector>
+
+namespace spile::desk {
+
+/// Return the barrels with the code that was typed: one, unless two devices gave out the same.
+///
+/// Errors    NotFound, with the codes that it may have meant; those of every query.
+[[nodiscard]] Result<std::vector<cellar::BarrelRow>> findBarrel(cellar::Cellar& cellar,
+                                                                const std::string& typed);
+
+}  // namespace spile::desk
