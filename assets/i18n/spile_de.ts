@@ -2,6 +2,84 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de">
 <context>
+    <name>AlarmText</name>
+    <message>
+        <source>Souring? pH fell from %1 to %2 (%3).</source>
+        <translation>Säuert es? Der pH-Wert fiel von %1 auf %2 (%3).</translation>
+    </message>
+    <message>
+        <source>Souring? Acidity was scored %1, about %2 was to be expected (%3).</source>
+        <translation>Säuert es? Säure wurde mit %1 bewertet, zu erwarten war etwa %2 (%3).</translation>
+    </message>
+    <message>
+        <source>Souring? “%1” was tasted (%2).</source>
+        <translation>Säuert es? „%1“ wurde geschmeckt (%2).</translation>
+    </message>
+    <message>
+        <source>Fermenting again? The gravity fell from %1 to %2; loss, spirit from the wood and reading error explain no less than %3.</source>
+        <translation>Gärt es wieder? Die Dichte fiel von %1 auf %2; Schwund, Spirituose aus dem Holz und Ablesefehler erklären nicht weniger als %3.</translation>
+    </message>
+    <message>
+        <source>Fermenting again? The gravity falls ever faster: %1, now %2.</source>
+        <translation>Gärt es wieder? Die Dichte fällt immer schneller: %1, jetzt %2.</translation>
+    </message>
+    <message>
+        <source>Oxidised? “%1” was tasted (%2).</source>
+        <translation>Oxidiert? „%1“ wurde geschmeckt (%2).</translation>
+    </message>
+    <message>
+        <source>Leaking? %1 is gone by the last gauge; %2 was to be expected.</source>
+        <translation>Undicht? Nach der letzten Messung fehlen %1; zu erwarten waren %2.</translation>
+    </message>
+    <message>
+        <source>“%1” was found and nothing mended since (%2).</source>
+        <translation>„%1“ wurde gefunden und seither nichts behoben (%2).</translation>
+    </message>
+    <message numerus="yes">
+        <source>Nobody has looked at this barrel for %n days.</source>
+        <translation>
+            <numerusform>Seit %n Tag hat niemand nach diesem Fass gesehen.</numerusform>
+            <numerusform>Seit %n Tagen hat niemand nach diesem Fass gesehen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Its time may have gone by: %1.</source>
+        <translation>Seine Zeit ist vielleicht vorbei: %1.</translation>
+    </message>
+    <message>
+        <source>Check the meter with a fresh buffer and read again. Keep its kit apart.</source>
+        <translation>Messgerät mit frischem Puffer prüfen und noch einmal ablesen. Gerät dafür getrennt halten.</translation>
+    </message>
+    <message>
+        <source>Taste it once more beside a sound one, and read the pH. Keep its kit apart.</source>
+        <translation>Noch einmal neben einem gesunden verkosten und den pH-Wert ablesen. Gerät dafür getrennt halten.</translation>
+    </message>
+    <message>
+        <source>Ease the pressure first, with care. Read the gravity again at the hydrometer&apos;s temperature, without gas.</source>
+        <translation>Zuerst vorsichtig den Druck ablassen. Die Dichte noch einmal bei der Temperatur der Spindel ablesen, ohne Kohlensäure.</translation>
+    </message>
+    <message>
+        <source>Taste it once more. Is it full, is the bung tight?</source>
+        <translation>Noch einmal verkosten. Ist es voll, ist der Spund dicht?</translation>
+    </message>
+    <message>
+        <source>Measure again. Was it filled full? Are there drips on the floor?</source>
+        <translation>Noch einmal messen. War es voll gefüllt? Sind Tropfen am Boden?</translation>
+    </message>
+    <message>
+        <source>Look at that place, and write down what was done.</source>
+        <translation>Die Stelle ansehen und aufschreiben, was getan wurde.</translation>
+    </message>
+    <message>
+        <source>Look for leaks, gauge it, and taste it if you can.</source>
+        <translation>Nach Lecks sehen, messen und wenn möglich verkosten.</translation>
+    </message>
+    <message>
+        <source>Taste it soon and decide, or aim for something else.</source>
+        <translation>Bald verkosten und entscheiden, oder ein anderes Ziel setzen.</translation>
+    </message>
+</context>
+<context>
     <name>Banner</name>
     <message>
         <source>Caution</source>
@@ -2885,6 +2963,10 @@
         <source>Your name</source>
         <translation>Dein Name</translation>
     </message>
+    <message>
+        <source>How we taste</source>
+        <translation>Wie wir verkosten</translation>
+    </message>
 </context>
 <context>
     <name>PhotoFrame</name>
@@ -4353,6 +4435,121 @@
     <message>
         <source>Temperature</source>
         <translation>Temperatur</translation>
+    </message>
+</context>
+<context>
+    <name>TasterText</name>
+    <message numerus="yes">
+        <source>Needs %n more beer(s) tasted together before anything can be said.</source>
+        <translation>
+            <numerusform>Braucht noch %n gemeinsam verkostetes Bier, bevor sich etwas sagen lässt.</numerusform>
+            <numerusform>Braucht noch %n gemeinsam verkostete Biere, bevor sich etwas sagen lässt.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Steady.</source>
+        <translation>Beständig.</translation>
+    </message>
+    <message>
+        <source>Reads about %1 steps high at %2 (sure within %3). Taste beside the others and compare.</source>
+        <translation>Liegt bei %2 etwa %1 Stufen zu hoch (auf %3 genau). Verkoste neben den anderen und vergleiche.</translation>
+    </message>
+    <message>
+        <source>Reads about %1 steps low at %2 (sure within %3). Taste beside the others and compare.</source>
+        <translation>Liegt bei %2 etwa %1 Stufen zu tief (auf %3 genau). Verkoste neben den anderen und vergleiche.</translation>
+    </message>
+    <message>
+        <source>Scatters about %1 times as much as the others at %2. Taste fewer glasses at a time, and agree with a sample on what it means.</source>
+        <translation>Streut bei %2 etwa %1-mal so weit wie die anderen. Verkoste weniger Gläser auf einmal und einigt euch an einer Probe, was gemeint ist.</translation>
+    </message>
+    <message>
+        <source>Uses only about %1 % of the range that the others use at %2. Taste the weakest and the strongest barrel side by side first, and use the ends.</source>
+        <translation>Nutzt bei %2 nur etwa %1 % der Spanne, die die anderen nutzen. Verkoste zuerst das schwächste und das stärkste Fass nebeneinander und nutze die Enden.</translation>
+    </message>
+    <message>
+        <source>Uses about %1 times the range that the others use at %2. Keep the ends for the extremes of all barrels.</source>
+        <translation>Nutzt bei %2 etwa die %1-fache Spanne der anderen. Heb dir die Enden für die Äußersten aller Fässer auf.</translation>
+    </message>
+    <message>
+        <source>Reads about %1 steps higher each year at %2 (sure within %3). Taste an old, known beer again.</source>
+        <translation>Liegt bei %2 jedes Jahr etwa %1 Stufen höher (auf %3 genau). Verkoste noch einmal ein altes, bekanntes Bier.</translation>
+    </message>
+    <message>
+        <source>Reads about %1 steps lower each year at %2 (sure within %3). Taste an old, known beer again.</source>
+        <translation>Liegt bei %2 jedes Jahr etwa %1 Stufen tiefer (auf %3 genau). Verkoste noch einmal ein altes, bekanntes Bier.</translation>
+    </message>
+    <message>
+        <source>Read about %1 steps higher than before at the latest sitting, at %2 (sure within %3). A cold, a meal, smoke? Taste again.</source>
+        <translation>Lag bei der letzten Verkostung bei %2 etwa %1 Stufen höher als zuvor (auf %3 genau). Schnupfen, Essen, Rauch? Verkoste noch einmal.</translation>
+    </message>
+    <message>
+        <source>Read about %1 steps lower than before at the latest sitting, at %2 (sure within %3). A cold, a meal, smoke? Taste again.</source>
+        <translation>Lag bei der letzten Verkostung bei %2 etwa %1 Stufen tiefer als zuvor (auf %3 genau). Schnupfen, Essen, Rauch? Verkoste noch einmal.</translation>
+    </message>
+    <message>
+        <source>good</source>
+        <comment>agreement</comment>
+        <translation>gut</translation>
+    </message>
+    <message>
+        <source>fair</source>
+        <comment>agreement</comment>
+        <translation>mäßig</translation>
+    </message>
+    <message>
+        <source>poor</source>
+        <comment>agreement</comment>
+        <translation>schlecht</translation>
+    </message>
+    <message>
+        <source>Too few beers were tasted together: nothing can be told yet.</source>
+        <translation>Es wurden zu wenige Biere gemeinsam verkostet: Noch lässt sich nichts sagen.</translation>
+    </message>
+    <message>
+        <source>The beers do not differ enough: nothing can be told.</source>
+        <translation>Die Biere unterscheiden sich zu wenig: Es lässt sich nichts sagen.</translation>
+    </message>
+    <message>
+        <source>The tasters differ in nothing but their levels: nothing can be told.</source>
+        <translation>Die Verkoster unterscheiden sich nur darin, wie hoch sie liegen: Es lässt sich nichts sagen.</translation>
+    </message>
+    <message>
+        <source>Agreement: %1 with one taster.</source>
+        <translation>Übereinstimmung: %1 mit einem Verkoster.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Agreement: %1 with one taster, %2 with %n taster(s).</source>
+        <translation>
+            <numerusform>Übereinstimmung: %1 mit einem Verkoster, %2 mit %n Verkoster.</numerusform>
+            <numerusform>Übereinstimmung: %1 mit einem Verkoster, %2 mit %n Verkostern.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>TastersPage</name>
+    <message>
+        <source>How we taste</source>
+        <translation>Wie wir verkosten</translation>
+    </message>
+    <message>
+        <source>Each beside the others; it is no contest</source>
+        <translation>Jeder neben den anderen; es ist kein Wettbewerb</translation>
+    </message>
+    <message>
+        <source>Nobody has scored yet.</source>
+        <translation>Noch hat niemand Noten gegeben.</translation>
+    </message>
+    <message>
+        <source>Tasters</source>
+        <translation>Verkoster</translation>
+    </message>
+    <message>
+        <source>How far the tasters agree</source>
+        <translation>Wie weit die Verkoster übereinstimmen</translation>
+    </message>
+    <message>
+        <source>Read more in the handbook</source>
+        <translation>Mehr dazu im Handbuch</translation>
     </message>
 </context>
 <context>

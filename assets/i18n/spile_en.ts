@@ -2,6 +2,16 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en">
 <context>
+    <name>AlarmText</name>
+    <message numerus="yes">
+        <source>Nobody has looked at this barrel for %n days.</source>
+        <translation>
+            <numerusform>Nobody has looked at this barrel for %n day.</numerusform>
+            <numerusform>Nobody has looked at this barrel for %n days.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>DayFilePage</name>
     <message numerus="yes">
         <source>%n sheet(s) are still open. What is on them is not in the file until they are closed.</source>
@@ -80,6 +90,23 @@
         <translation>
             <numerusform>%n photo on this sheet</numerusform>
             <numerusform>%n photos on this sheet</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>TasterText</name>
+    <message numerus="yes">
+        <source>Needs %n more beer(s) tasted together before anything can be said.</source>
+        <translation>
+            <numerusform>Needs %n more beer tasted together before anything can be said.</numerusform>
+            <numerusform>Needs %n more beers tasted together before anything can be said.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Agreement: %1 with one taster, %2 with %n taster(s).</source>
+        <translation>
+            <numerusform>Agreement: %1 with one taster, %2 with %n taster.</numerusform>
+            <numerusform>Agreement: %1 with one taster, %2 with %n tasters.</numerusform>
         </translation>
     </message>
 </context>

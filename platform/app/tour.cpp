@@ -232,7 +232,11 @@ std::vector<Tour::Scene> Tour::foreseeing()
                      return !change.adviceThen().isEmpty() || !change.error().isEmpty();
                  });
              }},
-            {QStringLiteral("calendar"), [this] { app_.openCalendar(); }}};
+            {QStringLiteral("calendar"), [this] { app_.openCalendar(); }},
+            {QStringLiteral("tasters"), [this] {
+                 app_.openTasters();
+                 waitFor([this] { return app_.tasters()->isLoaded(); });
+             }}};
 }
 
 // The barrel that was registered full is gone on with as if it were empty: after the fill of a

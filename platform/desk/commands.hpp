@@ -39,6 +39,8 @@ struct AdmitOptions {
 [[nodiscard]] int show(Session& session, const std::string& kind, const std::string& id);
 /// The flights that there were, the newest first: which glass is of which barrel.
 [[nodiscard]] int showFlights(const Session& session, cellar::Cellar& cellar);
+/// What the tasters are like, and how far they agree.
+[[nodiscard]] int showTasters(const Session& session, cellar::Cellar& cellar);
 /// `on` is a day, "2026-03-14"; empty: today. The outlooks are computed anew first.
 [[nodiscard]] int due(Session& session, const std::string& on);
 /// The outlook of the barrel with that code, or in short those of all if it is empty.

@@ -106,10 +106,12 @@ void addLooking(CLI::App& app, CommandLine& line)
     checking->callback([&] { line.run = [](Session& s) { return check(s); }; });
 
     auto* showing = app.add_subcommand(
-        "show", "Show barrels, one barrel, flights, batches, people, places, targets, devices");
+        "show",
+        "Show barrels, one barrel, flights, batches, people, tasters, places, targets, devices");
     showing
-        ->add_option("kind", line.kind,
-                     "barrels | barrel | flights | batches | people | places | targets | devices")
+        ->add_option(
+            "kind", line.kind,
+            "barrels | barrel | flights | batches | people | tasters | places | targets | devices")
         ->required();
     showing->add_option("id", line.id, "With barrel: its code, as it stands on the head");
     showing->callback([&] { line.run = [&](Session& s) { return show(s, line.kind, line.id); }; });

@@ -136,6 +136,9 @@ int show(Session& session, const std::string& kind, const std::string& id)
     if ((kind == "flights" || kind == "flight") && id.empty()) {
         return showFlights(session, **cellar);
     }
+    if (kind == "tasters" && id.empty()) {
+        return showTasters(session, **cellar);
+    }
     if (kind == "barrels" && id.empty()) {
         const auto rows = allBarrels((*cellar)->database());
         if (!rows) {
@@ -146,7 +149,7 @@ int show(Session& session, const std::string& kind, const std::string& id)
     }
     return session.refuse(
         {ErrorCode::Malformed, "show", kind + (id.empty() ? "" : " " + id),
-         "barrels, barrel CODE, flights, batches, people, places, targets or devices"});
+         "barrels, barrel CODE, flights, batches, people, tasters, places, targets or devices"});
 }
 
 int due(Session& session, const std::string& on)

@@ -15,7 +15,7 @@ Loader {
         "PhotoPage.qml", "RecordPage.qml", "DayFilePage.qml", "TakeInPage.qml", "SettingsPage.qml",
         "WasHerePage.qml", "HandbookPage.qml", "SheetsPage.qml", "StepsPage.qml", "CalculatePage.qml", "ClimatePage.qml",
         "OutlookPage.qml", "WhatIfPage.qml", "CalendarPage.qml",
-        "NewFlightPage.qml", "FlightPage.qml", "WindowsPage.qml"]
+        "NewFlightPage.qml", "FlightPage.qml", "WindowsPage.qml", "TastersPage.qml"]
 
     onPageChanged: loader.show()
     onShownChanged: loader.show()

@@ -50,4 +50,10 @@ Page {
         onEdited: newText => page.viewModel.newName = newText
         onDone: page.viewModel.add()
     }
+    Pad {
+        objectName: "howWeTaste"
+        width: parent.width
+        text: qsTr("How we taste")
+        onFired: page.app.openTasters()
+    }
 }

@@ -39,7 +39,8 @@ AppViewModel::AppViewModel(const Outside& outside, FilePlaces& places, Start sta
       outlooks_(context_),
       outlook_(context_, barrel_, outlooks_),
       whatIf_(context_, barrel_, outlook_, outlooks_),
-      calendar_(context_, outlooks_)
+      calendar_(context_, outlooks_),
+      tasters_(context_)
 {
     barrel_.setOutlooks(outlooks_);
     connectPages();
@@ -101,7 +102,7 @@ void AppViewModel::connectPages()
 void AppViewModel::pageChanged()
 {
     notice_.clear();
-    if (navigator_.page() != Navigator::People) {
+    if (!navigator_.pages().contains(Navigator::People)) {
         wantedSheet_.clear();  // nobody was chosen for it
     }
     barrel_.setTasting(navigator_.pages().contains(Navigator::Draw) ||
@@ -109,6 +110,7 @@ void AppViewModel::pageChanged()
                        (navigator_.pages().contains(Navigator::Steps) && work_.leadsToTasting()));
     outlook_.setShown(navigator_.pages().contains(Navigator::Outlook));
     calendar_.setShown(navigator_.pages().contains(Navigator::Calendar));
+    tasters_.setShown(navigator_.pages().contains(Navigator::Tasters));
     switch (navigator_.page()) {
         case Navigator::Due:
             due_.refresh();
@@ -345,7 +347,8 @@ bool AppViewModel::goBack()
 {
     // From a page of the handbook to their list, if it was opened from there.
     if (navigator_.page() == Navigator::Handbook && handbook_.current() >= 0 &&
-        !navigator_.pages().contains(Navigator::Calculate)) {
+        !navigator_.pages().contains(Navigator::Calculate) &&
+        !navigator_.pages().contains(Navigator::Tasters)) {
         handbook_.setCurrent(-1);
         return true;
     }

@@ -28,6 +28,7 @@
 #include "qml/viewmodels/settings.hpp"
 #include "qml/viewmodels/sheets_view_model.hpp"
 #include "qml/viewmodels/take_in_view_model.hpp"
+#include "qml/viewmodels/tasters_view_model.hpp"
 #include "qml/viewmodels/tasting_view_model.hpp"
 #include "qml/viewmodels/today_view_model.hpp"
 #include "qml/viewmodels/what_if_view_model.hpp"
@@ -82,6 +83,7 @@ class AppViewModel : public QObject {
     Q_PROPERTY(spile::viewmodels::OutlookViewModel* outlook READ outlook CONSTANT FINAL)
     Q_PROPERTY(spile::viewmodels::WhatIfViewModel* whatIf READ whatIf CONSTANT FINAL)
     Q_PROPERTY(spile::viewmodels::CalendarViewModel* calendar READ calendar CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::TastersViewModel* tasters READ tasters CONSTANT FINAL)
 
 public:
     enum Stage { Opening, FirstRun, Ready, Broken };
@@ -128,6 +130,8 @@ public:
     Q_INVOKABLE void openOutlookOf(const QString& barrelId);
     /// When all barrels are ready.
     Q_INVOKABLE void openCalendar();
+    /// What the tasters are like.
+    Q_INVOKABLE void openTasters();
     /// Choose barrels for a flight, or go on with one that is open.
     Q_INVOKABLE void openFlight();
     /// The windows of the beer that the barrel shown holds.
@@ -185,6 +189,7 @@ public:
     [[nodiscard]] OutlookViewModel* outlook() { return &outlook_; }
     [[nodiscard]] WhatIfViewModel* whatIf() { return &whatIf_; }
     [[nodiscard]] CalendarViewModel* calendar() { return &calendar_; }
+    [[nodiscard]] TastersViewModel* tasters() { return &tasters_; }
     [[nodiscard]] NewFlightViewModel* newFlight() { return &newFlight_; }
     [[nodiscard]] FlightViewModel* flight() { return &flight_; }
     [[nodiscard]] OpenFlightsViewModel* openFlights() { return &openFlights_; }
@@ -249,6 +254,7 @@ private:
     OutlookViewModel outlook_;
     WhatIfViewModel whatIf_;
     CalendarViewModel calendar_;
+    TastersViewModel tasters_;
     std::string wantedSheet_;  // once it is known who works
     Stage stage_ = Opening;
     QString problem_;

@@ -94,6 +94,7 @@ void AppViewModel::openOutlookOf(const QString& barrelId)
 }
 
 void AppViewModel::openCalendar() { navigator_.open(Navigator::Calendar); }
+void AppViewModel::openTasters() { navigator_.open(Navigator::Tasters); }
 
 void AppViewModel::openClimate()
 {

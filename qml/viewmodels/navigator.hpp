@@ -49,6 +49,7 @@ public:
         NewFlight,
         Flight,
         Windows,
+        Tasters,
     };
     Q_ENUM(Page)
 

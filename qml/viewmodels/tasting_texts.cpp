@@ -1,9 +1,9 @@
 // What a tasting sheet shows: the second half of tasting_view_model.cpp.
-#include "qml/viewmodels/tasting_view_model.hpp"
-
+#include "core/cellar/acts/sheet.hpp"
 #include "core/cellar/vocabulary.hpp"
 #include "core/scan/barrel_code.hpp"
 #include "qml/viewmodels/barrel_rows.hpp"
+#include "qml/viewmodels/tasting_view_model.hpp"
 #include "qml/viewmodels/words.hpp"
 
 #include <algorithm>
@@ -29,7 +29,8 @@ QString TastingViewModel::barrelName() const { return nameOf(barrel_); }
 
 QString TastingViewModel::code() const
 {
-    return barrel_.mark.empty() || flight_ ? QString() : QString::fromStdString(scan::shown(barrel_.code));
+    return barrel_.mark.empty() || flight_ ? QString()
+                                           : QString::fromStdString(scan::shown(barrel_.code));
 }
 
 QString TastingViewModel::taster() const { return people_.nameOf(taster_); }

@@ -65,6 +65,7 @@ void onePass()
 {
     test::Draws draws(1);
     std::vector<outlook::CourseData> all;
+    all.reserve(static_cast<std::size_t>(barrels) * attributes);
     for (int i = 0; i < barrels * attributes; ++i) {
         all.push_back(turns(i, 4, 1, draws));
     }
@@ -112,6 +113,7 @@ void oneBarrel()
 {
     test::Draws draws(3);
     std::vector<outlook::CourseData> all;
+    all.reserve(attributes);
     for (int i = 0; i < attributes; ++i) {
         all.push_back(turns(i, 4, 1, draws));
     }

@@ -191,9 +191,9 @@ private slots:
     // A string is looked for under the name of its class with namespaces, or of its QML file.
     void nameContextsAsTheyAreAtRunTime()
     {
-        QSet<QString> plain{"Calculating", "Calculators", "ErrorText", "Formats",
-                            "NumberText",  "OutlookText", "Sheets",    "StandardPlaces",
-                            "TakeBack",    "Words"};
+        QSet<QString> plain{"AlarmText",      "Calculating", "Calculators", "ErrorText",
+                            "Formats",        "NumberText",  "OutlookText", "Sheets",
+                            "StandardPlaces", "TakeBack",    "TasterText",  "Words"};
         for (QDirIterator files(root + QStringLiteral("/qml"), {QStringLiteral("*.qml")},
                                 QDir::Files, QDirIterator::Subdirectories);
              files.hasNext();) {
@@ -219,7 +219,7 @@ private slots:
             return words.contains(
                 QString::fromUtf8(word.data(), static_cast<qsizetype>(word.size())));
         };
-        for (const cellar::Words& offered :
+        for (const cellar::WordList& offered :
              {cellar::usualAttributes(), cellar::usualFaults(), cellar::noteChips(),
               cellar::drawMethods(), cellar::gaugeMethods(), cellar::checkFindings(),
               cellar::verdicts(), cellar::nextUses(), cellar::usualSpirits(),

@@ -116,6 +116,27 @@ RC_GTEST_PROP(Property20, ReplacingAllBeginsAgain, ())
     }
 }
 
+// The level of the added beer is one amount more, of which something is believed.
+RC_GTEST_PROP(Property20, AddedBeerBringsItsOwnDoubt, ())
+{
+    const CourseModel model = single(test::modelFor(1), Family::Linear);
+    CourseData data;
+    data.replaced = {{6, anyNumber(0.1, 0.9)}};
+    data.added = {anyNumber(0, 9), anyNumber(0.1, 3)};
+    const Shape shape = shapesOf(model.prior, model.grid).front();
+    const auto row = courseRow(shape, false, data.replaced, 9);
+    double mean = row[2] * data.added.mean;
+    double variance = std::pow(row[2] * data.added.deviation, 2) + test::biasVariance;
+    for (std::size_t a = 0; a < 2; ++a) {
+        mean += row.at(a) * shape.amounts.at(a).mean;
+        variance += std::pow(row.at(a) * shape.amounts.at(a).deviation, 2);
+    }
+    const Course course(model, data);
+    RC_ASSERT(near(course.levelAt(9).mean(), mean, 1e-9));
+    RC_ASSERT(near(course.levelAt(9).variance(), variance, 1e-9));
+    RC_ASSERT(near(course.logEvidence(), 0, 1e-9));
+}
+
 RC_GTEST_PROP(Property21, WithoutScoresAtTheEndsNothingIsCut, ())
 {
     Case one = anyCase();

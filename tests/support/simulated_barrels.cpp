@@ -17,7 +17,7 @@ double drawRate(double median, double deviation, Draws& draws)
     return median * std::exp(draws.normal(0, deviation));
 }
 
-TrueCourse between(double start, double end, std::function<double(double)> share)
+TrueCourse between(double start, double end, const std::function<double(double)>& share)
 {
     return [=](double age) { return start + (end - start) * share(age); };
 }
@@ -130,19 +130,22 @@ TrueCourse drawCourse(Truth truth, Draws& draws)
 TrueCourse drawFromPrior(const outlook::CoursePrior& prior, Draws& draws)
 {
     const double start = draws.normal(prior.start.mean, prior.start.deviation);
-    double choice = draws.uniform();
-    if ((choice -= prior.weight[0]) < 0) {
+    const double choice = draws.uniform();
+    double reached = prior.weight[0];
+    if (choice < reached) {
         const double end = draws.normal(prior.end.mean, prior.end.deviation);
         const double rate = std::exp(draws.normal(prior.logRate.mean, prior.logRate.deviation));
         return between(start, end, [=](double age) { return 1 - std::exp(-rate * age); });
     }
-    if ((choice -= prior.weight[1]) < 0) {
+    reached += prior.weight[1];
+    if (choice < reached) {
         const double begin = draws.normal(prior.linearStart.mean, prior.linearStart.deviation);
         const double slope =
             draws.normal(prior.slopePerYear.mean, prior.slopePerYear.deviation) / 12;
         return [=](double age) { return begin + slope * age; };
     }
-    if ((choice -= prior.weight[2]) < 0) {
+    reached += prior.weight[2];
+    if (choice < reached) {
         return drawPeak(start, prior.height, draws);
     }
     constexpr std::array middles = {4.0, 6.5, 9.0, 11.5, 14.0};

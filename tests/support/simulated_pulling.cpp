@@ -42,42 +42,50 @@ bool isInside(const PullingSetting& setting, const Cask& cask, double age)
     return true;
 }
 
-// Draws until the barrel has a window that opens between the two months and stays open for a while.
 Cask drawCask(const PullingSetting& setting, Draws& draws)
 {
     const outlook::CoursePrior usual;
-    for (;;) {
-        Cask cask;
-        for (const Aim& aim : setting.aims) {
-            const double start = draws.normal(aim.start, usual.start.deviation);
-            const double end = draws.normal(aim.end, usual.end.deviation);
-            const double rate = setting.trueRateRatio * aim.rate *
-                                std::exp(draws.normal(0, usual.logRate.deviation));
-            SimulatedBarrel one;
-            one.course = [=](double age) {
-                return start + (end - start) * (1 - std::exp(-rate * age));
-            };
-            one.sigma = sigmaMedian * std::exp(draws.normal(0, sigmaDeviation));
-            for (int i = 0; i < tasters; ++i) {
-                one.bias.push_back(draws.normal(0, std::sqrt(knownBias)));
-                one.panelBias += one.bias.back() / tasters;
-            }
-            cask.attributes.push_back(std::move(one));
+    Cask cask;
+    for (const Aim& aim : setting.aims) {
+        const double start = draws.normal(aim.start, usual.start.deviation);
+        const double end = draws.normal(aim.end, usual.end.deviation);
+        const double rate =
+            setting.trueRateRatio * aim.rate * std::exp(draws.normal(0, usual.logRate.deviation));
+        SimulatedBarrel one;
+        one.course = [=](double age) {
+            return start + (end - start) * (1 - std::exp(-rate * age));
+        };
+        one.sigma = sigmaMedian * std::exp(draws.normal(0, sigmaDeviation));
+        for (int i = 0; i < tasters; ++i) {
+            one.bias.push_back(draws.normal(0, std::sqrt(knownBias)));
+            one.panelBias += one.bias.back() / tasters;
         }
-        for (double age = 0; age <= lastMonth && cask.opens == 0; age += weekMonths) {
-            cask.opens = isInside(setting, cask, age) ? age : 0;
-        }
-        if (cask.opens < firstMonth) {
-            continue;
-        }
-        cask.closes = cask.opens;
-        while (cask.closes < endMonth && isInside(setting, cask, cask.closes)) {
-            cask.closes += weekMonths;
-        }
-        if (cask.closes - cask.opens >= leastOpen) {
-            return cask;
-        }
+        cask.attributes.push_back(std::move(one));
     }
+    return cask;
+}
+
+// Finds when the barrel's window opens and closes; false if it does not open between the two
+// months and stay open for a while.
+bool findWindow(const PullingSetting& setting, Cask& cask)
+{
+    for (double age = 0; age <= lastMonth && cask.opens == 0; age += weekMonths) {
+        cask.opens = isInside(setting, cask, age) ? age : 0;
+    }
+    cask.closes = cask.opens;
+    while (cask.closes < endMonth && isInside(setting, cask, cask.closes)) {
+        cask.closes += weekMonths;
+    }
+    return cask.opens >= firstMonth && cask.closes - cask.opens >= leastOpen;
+}
+
+Cask drawCaskWithWindow(const PullingSetting& setting, Draws& draws)
+{
+    Cask cask = drawCask(setting, draws);
+    while (!findWindow(setting, cask)) {
+        cask = drawCask(setting, draws);
+    }
+    return cask;
 }
 
 // A week between its neighbours: levels go slowly, and this halves the time.
@@ -129,7 +137,7 @@ public:
     }
 
 private:
-    void taste(Cask& cask, double age, Draws& draws) const
+    static void taste(Cask& cask, double age, Draws& draws)
     {
         for (SimulatedBarrel& one : cask.attributes) {
             sit(one, age, true, draws);
@@ -221,7 +229,7 @@ PullingResult pullBarrels(const PullingSetting& setting, Policy policy,
         // Each barrel has numbers of its own: all policies meet the same barrels.
         Draws draws(1'000'003 * setting.seed + static_cast<std::uint64_t>(i));
         Brewer brewer(setting, policy, rule);
-        Cask cask = drawCask(setting, draws);
+        Cask cask = drawCaskWithWindow(setting, draws);
         int tastings = 0;
         const double age = brewer.age(cask, tastings, draws);
         counts.push_back(tastings);

@@ -39,7 +39,7 @@ protected:
 };
 
 // Each word once, and each one that its field can hold.
-void expectWords(Words words, Field field)
+void expectWords(WordList words, Field field)
 {
     std::set<std::string_view> seen;
     for (const std::string_view word : words) {

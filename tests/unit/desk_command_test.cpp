@@ -6,12 +6,14 @@
 #include "core/cellar/acts/filling.hpp"
 #include "core/cellar/acts/registering.hpp"
 #include "core/cellar/acts/sheet.hpp"
+#include "core/cellar/acts/tasting.hpp"
 #include "core/cellar/join_code.hpp"
 #include "core/cellar/queries.hpp"
 #include "core/scan/barrel_code.hpp"
 #include "tests/support/command.hpp"
 #include "tests/support/test_device.hpp"
 
+#include <algorithm>
 #include <filesystem>
 #include <fstream>
 #include <gtest/gtest.h>
@@ -311,6 +313,61 @@ TEST_F(DeskAndPhone, ShowsTheOutlookOfAllAndOfOne)
     }
     EXPECT_NE(desk({"outlook", code}).out.find("vanilla"), std::string::npos);
     EXPECT_NE(desk({"outlook"}).out.find("Rum 3"), std::string::npos);
+}
+
+// Kim and Bo agree, Ada reads two steps higher.
+TEST_F(DeskAndPhone, ShowsWhatTheTastersAreLike)
+{
+    EXPECT_EQ(desk({"show", "tasters"}).out, "Nobody has scored yet.\n");
+    {
+        const auto own = phone.reopen();
+        const auto barrels = cellar::barrelsWithCode(own->database(), code);
+        const auto ada = cellar::registerPerson(*own, "Ada of the cellar");
+        const auto kim = cellar::registerPerson(*own, "Kim");
+        const auto bo = cellar::registerPerson(*own, "Bo");
+        for (int day = 0; day < 24; ++day) {
+            phone.clock.pass(std::chrono::days(1));
+            const int level = 2 + (day * 3) % 5;
+            for (const auto& [person, score] :
+                 {std::pair(*ada, level + 2 - day % 2), std::pair(*kim, level - day % 2),
+                  std::pair(*bo, level - (day / 2) % 2)}) {
+                ASSERT_TRUE(cellar::recordTaste(*own, {.barrel = barrels->front().barrel,
+                                                       .scores = {{"oak", score}},
+                                                       .circumstance = {.person = person}}));
+            }
+        }
+        ASSERT_TRUE(cellar::handOut(*own, file("panel.spile"), {}));
+    }
+    ASSERT_EQ(desk({"take-in", file("panel.spile")}).exit, 0);
+
+    const json told = desk({"show", "tasters", "--json"}).json();
+    const auto named = [](const json& list, const char* key, const std::string& name) {
+        const auto found = std::find_if(list.begin(), list.end(),
+                                        [&](const json& one) { return one.at(key) == name; });
+        return found == list.end() ? json() : *found;
+    };
+    const json ada = named(told.at("tasters"), "name", "Ada of the cellar");
+    EXPECT_EQ(ada.at("scores"), 24);
+    EXPECT_EQ(ada.at("beers"), 24);
+    const json advice = named(ada.at("advice"), "advice", "reads high");
+    EXPECT_EQ(advice.at("attribute"), "oak");
+    EXPECT_EQ(advice.at("unit"), "steps");
+    EXPECT_EQ(advice.at("limit"), 1.0);
+    // Two steps above the others are four thirds above the mean of all three.
+    EXPECT_NEAR(advice.at("measured").get<double>(), 1.33, 0.25);
+    const json oak = named(ada.at("attributes"), "attribute", "oak");
+    EXPECT_EQ(oak.at("bias_steps").at("value"), advice.at("measured"));
+    EXPECT_NEAR(oak.at("gain").at("value").get<double>(), 1, 0.3);
+    const json alone = named(told.at("tasters"), "name", "Ada");
+    EXPECT_EQ(alone.at("advice")[0].at("advice"), "too few");
+    EXPECT_EQ(alone.at("advice")[0].at("beers_missing"), 10);
+
+    const json panel = named(told.at("attributes"), "attribute", "oak");
+    EXPECT_EQ(panel.at("judgement"), "judged");
+    EXPECT_GT(panel.at("agreement").at("of_mean"), panel.at("agreement").at("one"));
+    EXPECT_TRUE(panel.at("repeatability_steps").is_null()) << "there were no blind repeats";
+    EXPECT_EQ(named(told.at("attributes"), "attribute", "vanilla").at("judgement"), "too few");
+    EXPECT_NE(desk({"show", "tasters"}).out.find("reads high"), std::string::npos);
 }
 
 }  // namespace spile
