@@ -175,7 +175,9 @@ Result<std::vector<Window>> windowsOf(Database& database, const std::optional<Su
 Result<std::optional<NamedRow>> batchOfBarrel(Database& database, const SubjectId& barrel)
 {
     return database.first(
-        [](const Row& row) { return NamedRow{row.id<SubjectId>(0), row.text(1)}; },
+        [](const Row& row) {
+            return NamedRow{row.id<SubjectId>(0), row.text(1)};
+        },
         query_text::batchOfBarrel, barrel);
 }
 

@@ -80,7 +80,9 @@ TEST_F(SyncBeforeAcknowledging, HoldsForEveryActOnABarrel)
     });
     expectKept("empty", [&] { return recordEmpty(*cellar, {.barrel = barrel}); });
     expectKept("fill", [&] { return recordFill(*cellar, {.barrel = barrel}); });
-    expectKept("flight", [&] { return beginFlight(*cellar, {.name = "Monday", .glasses = {{101, barrel}}}); });
+    expectKept("flight", [&] {
+        return beginFlight(*cellar, {.name = "Monday", .glasses = {{101, barrel}}});
+    });
 }
 
 TEST_F(SyncBeforeAcknowledging, HoldsForWhatIsRegistered)

@@ -214,13 +214,13 @@ RC_GTEST_PROP(Property06, ScoresAtOnceAreScoresOneByOne, ())
     const Course course(one.model, one.data);
     const OneByOne slow = oneByOne(one.model, one.data, one.model.tasters.size(), one.age);
     const Mixture level = course.levelAt(one.age);
-    // Of 275 parts those below 1e-9 are dropped.
-    RC_ASSERT(near(level.mean(), slow.mean, 3e-6));
-    RC_ASSERT(near(level.variance(), slow.variance, 3e-5));
-    RC_ASSERT(near(course.logEvidence(), slow.logEvidence, 3e-7));
+    // Of 275 parts those below 1e-8 are dropped.
+    RC_ASSERT(near(level.mean(), slow.mean, 3e-5));
+    RC_ASSERT(near(level.variance(), slow.variance, 3e-4));
+    RC_ASSERT(near(course.logEvidence(), slow.logEvidence, 3e-6));
     for (std::size_t family = 0; family < families; ++family) {
         RC_ASSERT(
-            near(course.familyWeight(static_cast<Family>(family)), slow.weight.at(family), 3e-7));
+            near(course.familyWeight(static_cast<Family>(family)), slow.weight.at(family), 3e-6));
     }
 }
 
@@ -297,9 +297,9 @@ RC_GTEST_PROP(Property10, TastersWithoutBiasAreNoTasters, ())
     one.model.tasters.scatter = scatter;
     const Course course(one.model, one.data);
     const OneByOne none = oneByOne(one.model, one.data, 0, one.age);
-    RC_ASSERT(near(course.levelAt(one.age).mean(), none.mean, 1e-5));
-    RC_ASSERT(near(course.levelAt(one.age).variance(), none.variance, 5e-5));
-    RC_ASSERT(near(course.logEvidence(), none.logEvidence, 1e-6));
+    RC_ASSERT(near(course.levelAt(one.age).mean(), none.mean, 3e-5));
+    RC_ASSERT(near(course.levelAt(one.age).variance(), none.variance, 3e-4));
+    RC_ASSERT(near(course.logEvidence(), none.logEvidence, 3e-6));
 }
 
 namespace {

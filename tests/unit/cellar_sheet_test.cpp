@@ -132,7 +132,8 @@ TEST_F(Sheet, LeavesOtherSheetsAlone)
 
 TEST_F(Sheet, KeepsTheFlightAndTheGlass)
 {
-    const SubjectId flight = *beginFlight(*cellar, {.name = "Monday", .glasses = {{417, small.barrel}}});
+    const SubjectId flight =
+        *beginFlight(*cellar, {.name = "Monday", .glasses = {{417, small.barrel}}});
     const SubjectId poured = *openSheet(*cellar, small.barrel, small.person, flight, 417);
     EXPECT_EQ(readSheet(*cellar, poured)->taste.flight, flight);
     EXPECT_EQ(readSheet(*cellar, poured)->taste.glass, 417);
