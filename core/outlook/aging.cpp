@@ -23,6 +23,7 @@ Result<std::vector<Temperature>> daysOf(const std::vector<cellar::ClimateRow>& r
                                         std::size_t past, std::size_t days)
 {
     std::vector<wood::ClimateRecord> records;
+    records.reserve(read.size());
     for (const cellar::ClimateRow& row : read) {
         records.push_back({toMs(row.at) / 1000,
                            {std::clamp(row.temperature, coldest, warmest), row.relativeHumidity}});
@@ -30,6 +31,7 @@ Result<std::vector<Temperature>> daysOf(const std::vector<cellar::ClimateRow>& r
     std::vector<wood::Climate> climate(past);
     SPILE_TRY(wood::climateDays(records, toMs(filled) / 1000, climate));
     std::vector<Temperature> all;
+    all.reserve(days);
     for (const wood::Climate& day : climate) {
         all.push_back(day.temperature);
     }

@@ -160,31 +160,43 @@ Result<Lesson> lessonFrom(const SharedTasters& shared, const std::vector<Case>& 
     return lesson;
 }
 
-// From all finished barrels, then by fill, then by fill and spirit: each begins with the wider one.
-Result<void> learnLessons(LearnedAttribute& known, const std::vector<Case>& cases,
-                          Progress& progress)
+// The finished barrels of each kind: all, by fill, by fill and spirit.
+std::map<KindKey, std::vector<std::size_t>> finishedByKind(const std::vector<Case>& cases)
 {
     std::map<KindKey, std::vector<std::size_t>> byKind;
     for (std::size_t i = 0; i < cases.size(); ++i) {
-        if (cases[i].isFinished()) {
-            const KindKey key = cases[i].key();
-            byKind[{}].push_back(i);
-            if (key.fill > 0) {
-                byKind[{key.fill, {}}].push_back(i);
-                if (!key.spirit.empty()) {
-                    byKind[key].push_back(i);
-                }
+        if (!cases[i].isFinished()) {
+            continue;
+        }
+        const KindKey key = cases[i].key();
+        for (const KindKey& kind : std::set{KindKey{}, KindKey{key.fill, {}}, key}) {
+            if (key.fill > 0 || kind == KindKey{}) {
+                byKind[kind].push_back(i);
             }
         }
     }
-    for (const auto& [key, finished] : byKind) {  // in order: the wider kinds come first
-        Lesson before = firstLesson(cases[finished.front()].usual);
-        for (const KindKey& wider : {KindKey{}, KindKey{key.fill, {}}}) {
-            const auto found = known.lessons.find(wider);
-            if (found != known.lessons.end() && wider != key) {
-                before = found->second;
-            }
+    return byKind;
+}
+
+// What is believed of a kind before its own barrels have taught: what the next wider one taught.
+Lesson lessonBefore(const LearnedAttribute& known, const KindKey& key, const CoursePrior& usual)
+{
+    Lesson before = firstLesson(usual);
+    for (const KindKey& wider : {KindKey{}, KindKey{key.fill, {}}}) {
+        const auto found = known.lessons.find(wider);
+        if (found != known.lessons.end() && wider != key) {
+            before = found->second;
         }
+    }
+    return before;
+}
+
+Result<void> learnLessons(LearnedAttribute& known, const std::vector<Case>& cases,
+                          Progress& progress)
+{
+    // In order: the wider kinds come first.
+    for (const auto& [key, finished] : finishedByKind(cases)) {
+        const Lesson before = lessonBefore(known, key, cases[finished.front()].usual);
         const int rounds = key == KindKey{} ? roundsForAll : roundsForKind;
         SPILE_ASSIGN(lesson, lessonFrom(known.shared, cases, finished, before, rounds, progress));
         known.lessons[key] = lesson;
@@ -202,8 +214,7 @@ Result<void> learnAttribute(CellarModel::Learned& learned, const std::string& at
     const auto sweep = [&](int sweeps) -> Result<void> {
         const std::vector<SharedBarrel> barrels = barrelsOf(cases);
         for (int i = 0; i < sweeps; ++i) {
-            if (!known.shared.learn(barrels, 1, Job([&](auto, auto) {}, nullptr)) ||
-                !progress.step(barrels.size())) {
+            if (!known.shared.learn(barrels, 1, Job()) || !progress.step(barrels.size())) {
                 return cancelled();
             }
         }

@@ -20,6 +20,7 @@ constexpr double addedSpread = 1.5;  // of the level of beer that was topped up
 TasterNumbers::TasterNumbers(const std::map<SubjectId, int>& sheets)
 {
     std::vector<std::pair<int, SubjectId>> byUse;
+    byUse.reserve(sheets.size());
     for (const auto& [person, count] : sheets) {
         byUse.emplace_back(-count, person);
     }

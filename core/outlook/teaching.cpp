@@ -9,8 +9,8 @@ namespace spile::outlook {
 
 namespace {
 
-constexpr double step = 0.5;
-constexpr double narrowest = 1;
+constexpr int steps = 20;  // of half a point
+constexpr int narrowest = 2;
 constexpr double answerError = 0.8;
 constexpr double usualMiddle = 5;
 constexpr double middleSpread = 3;
@@ -48,8 +48,10 @@ std::optional<TaughtWindow> windowTaughtBy(std::span<const Wished> wishes)
     double sum = 0;
     double lows = 0;
     double highs = 0;
-    for (double low = lineLow; low <= lineHigh - narrowest; low += step) {
-        for (double high = low + narrowest; high <= lineHigh; high += step) {
+    for (int from = 0; from <= steps - narrowest; ++from) {
+        for (int to = from + narrowest; to <= steps; ++to) {
+            const double low = lineHigh * from / steps;
+            const double high = lineHigh * to / steps;
             double weight = logPrior(low, high);
             for (const Wished& wished : wishes) {
                 weight += logChance(wished, low, high);

@@ -54,20 +54,34 @@ double woodShare(const std::optional<Volume>& size)
     return size ? std::clamp(std::cbrt(spiritBarrel / size->si()), 1 / most, most) : 1;
 }
 
+// What the char and the spirit add to the end of an attribute.
+struct Shift {
+    std::string_view attribute;
+    int charFrom, charTo;
+    std::string_view spirit;  // empty: any
+    double by;
+};
+constexpr int anyChar = 9;
+constexpr std::array shifts = {Shift{"vanilla", 4, anyChar, "", 0.3},
+                               Shift{"oak", 4, anyChar, "", -0.3},
+                               Shift{"vanilla", 0, 1, "", -0.5},
+                               Shift{"oak", 0, 1, "", 0.5},
+                               Shift{"dried fruit", -1, anyChar, "rum", 1},
+                               Shift{"dried fruit", -1, anyChar, "brandy", 1},
+                               Shift{"coconut", -1, anyChar, "bourbon", 0.5}};
+
 double shiftFor(std::string_view attribute, const BarrelKind& kind)
 {
-    constexpr int hardChar = 4;
-    double shift = 0;
-    if (kind.charLevel && *kind.charLevel >= hardChar) {
-        shift += attribute == "vanilla" ? 0.3 : attribute == "oak" ? -0.3 : 0;
+    const int charLevel = kind.charLevel.value_or(-1);
+    double sum = 0;
+    for (const Shift& shift : shifts) {
+        const bool ofSpirit = shift.spirit.empty() || shift.spirit == kind.spirit;
+        if (shift.attribute == attribute && ofSpirit && charLevel >= shift.charFrom &&
+            charLevel <= shift.charTo) {
+            sum += shift.by;
+        }
     }
-    if (kind.charLevel && *kind.charLevel <= 1) {
-        shift += attribute == "vanilla" ? -0.5 : attribute == "oak" ? 0.5 : 0;
-    }
-    const bool fruity = kind.spirit == "rum" || kind.spirit == "brandy";
-    shift += attribute == "dried fruit" && fruity ? 1 : 0;
-    shift += attribute == "coconut" && kind.spirit == "bourbon" ? 0.5 : 0;
-    return shift;
+    return sum;
 }
 
 }  // namespace

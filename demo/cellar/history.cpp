@@ -210,7 +210,7 @@ Result<void> History::taste(const InventedBarrel& barrel, int day, int age)
     SPILE_TRY(tasteAs(phoneOf(second), barrel, second, day));
     cellar::NewReading reading;
     reading.barrel = barrel.barrel;
-    reading.specificGravity = 1.028 - 0.00001 * age;
+    reading.specificGravity = 1.026 + 0.000004 * age;
     reading.ph = 4.35 - 0.0004 * age;
     reading.temperature = celsius(13.0);
     reading.circumstance = by(0);
@@ -218,6 +218,21 @@ Result<void> History::taste(const InventedBarrel& barrel, int day, int age)
     world_.pass(12min);
     return {};
 }
+
+namespace {
+
+// What the brewers would have of an attribute at that score; none if they have no opinion of it.
+std::optional<cellar::Direction> wishOf(const InventedCourse& course, int score)
+{
+    if (course.wantedFrom == 0) {
+        return std::nullopt;
+    }
+    return score < course.wantedFrom ? cellar::Direction::More
+           : score > course.wantedTo ? cellar::Direction::TooMuch
+                                     : cellar::Direction::Right;
+}
+
+}  // namespace
 
 Result<void> History::tasteAs(Device& phone, const InventedBarrel& barrel, std::size_t person,
                               int day)
@@ -234,11 +249,8 @@ Result<void> History::tasteAs(Device& phone, const InventedBarrel& barrel, std::
         const int score = world_.scoreOf(barrel, i, person, day);
         sheet.scores[attribute] = judged ? cellar::Score(score) : std::nullopt;
         sheet.attributeOrder.push_back(attribute);
-        const InventedCourse& course = courses.at(i);
-        if (course.wantedFrom > 0) {
-            directions[attribute] = score < course.wantedFrom ? cellar::Direction::More
-                                    : score > course.wantedTo ? cellar::Direction::TooMuch
-                                                              : cellar::Direction::Right;
+        if (const auto wish = wishOf(courses.at(i), score)) {
+            directions[attribute] = *wish;
         }
     }
     if (world_.chance_.below(40) == 0) {
