@@ -51,25 +51,31 @@ void CourseFit::updateSite(double precisionStep, double shiftStep)
     }
 }
 
+// Leaves row_ and image_ at the site's own.
+CourseFit::Rest CourseFit::withoutSite(const Site& site, double sigma)
+{
+    fillRow(site.record);
+    multiply(covariance_, row_, image_, all_);
+    const double variance = dot(row_, image_, all_);
+    const double left = 1 - variance * site.precision;
+    Rest rest;
+    rest.variance = variance / left;
+    rest.centre = (dot(row_, mean_, all_) - variance * site.shift) / left;
+    rest.side = data_.scores[site.record].line >= lineHigh ? 1 : -1;
+    rest.spread = std::sqrt(siteVariance(site.record, sigma) + rest.variance);
+    rest.z = rest.side * (rest.centre - rest_[site.record]) / rest.spread;
+    return rest;
+}
+
 // With x the state less its prior mean, a cut score says: row'x + noise lies beyond its rest_.
 double CourseFit::settleCut(double sigma)
 {
-    const std::size_t d = all_;
     sites_ = firstSites_;
     std::copy(covariance_.begin(), covariance_.end(), startCovariance_.begin());
     std::copy(mean_.begin(), mean_.end(), startMean_.begin());
     for (int sweep = 0; sweep < sweeps; ++sweep) {
         for (Site& site : sites_) {
-            fillRow(site.record);
-            multiply(covariance_, row_, image_, d);
-            const double variance = dot(row_, image_, d);
-            const double mean = dot(row_, mean_, d);
-            const double left = 1 - variance * site.precision;
-            const double cavity = variance / left;
-            const double centre = (mean - variance * site.shift) / left;
-            const double side = data_.scores[site.record].line >= lineHigh ? 1 : -1;
-            const double spread = std::sqrt(siteVariance(site.record, sigma) + cavity);
-            const double z = side * (centre - rest_[site.record]) / spread;
+            const auto [cavity, centre, side, spread, z] = withoutSite(site, sigma);
             const double ratio = millsRatio(z);
             const double tiltedMean = centre + side * cavity * ratio / spread;
             const double tilted =
@@ -91,19 +97,11 @@ double CourseFit::siteEvidence(double sigma)
     const std::size_t d = all_;
     double sum = 0;
     for (const Site& site : sites_) {
-        fillRow(site.record);
-        multiply(covariance_, row_, image_, d);
-        const double variance = dot(row_, image_, d);
-        const double mean = dot(row_, mean_, d);
-        const double left = 1 - variance * site.precision;
-        const double cavity = variance / left;
-        const double centre = (mean - variance * site.shift) / left;
-        const double side = data_.scores[site.record].line >= lineHigh ? 1 : -1;
-        const double spread = std::sqrt(siteVariance(site.record, sigma) + cavity);
-        sum += logNormalBelow(side * (centre - rest_[site.record]) / spread);
+        const Rest rest = withoutSite(site, sigma);
+        sum += logNormalBelow(rest.z);
         if (site.precision > 0) {
-            const double grown = 1 + cavity * site.precision;
-            const double off = site.precision * centre - site.shift;
+            const double grown = 1 + rest.variance * site.precision;
+            const double off = site.precision * rest.centre - site.shift;
             sum += (std::log(grown) + off * off / (site.precision * grown)) / 2;
         }
     }

@@ -61,6 +61,11 @@ private:
     void fillRow(std::size_t record);
     void updateSite(double precisionStep, double shiftStep);
     double siteEvidence(double sigma);
+    // A cut score as all but its own site foretell it, and how far from its end of the line.
+    struct Rest {
+        double variance = 0, centre = 0, side = 1, spread = 1, z = 0;
+    };
+    [[nodiscard]] Rest withoutSite(const Site& site, double sigma);
 
     [[nodiscard]] double amountMean(const Shape& shape, std::size_t amount) const;
     [[nodiscard]] bool isNegligible(double logWeight) const;

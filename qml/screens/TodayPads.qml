@@ -61,6 +61,8 @@ Column {
     Pad {
         objectName: "calendar"
         width: parent.width
+        // It tells of scores: not while somebody tastes.
+        visible: pads.app.openSheets.count === 0 && pads.app.openFlights.count === 0
         small: true
         text: qsTr("When barrels are ready")
         onFired: pads.app.openCalendar()
