@@ -113,6 +113,17 @@ TEST(Exceptions, StopAtTheLibraryThatThrows)
     EXPECT_THAT(exceptionsOutOfPlace(ourTree()), IsEmpty());
 }
 
+TEST(Properties, PutAlternativesInParentheses)
+{
+    EXPECT_THAT(alternativesWithoutParentheses(
+                    {{"tests/property/a.cpp",
+                      "RC_ASSERT((a || b));\nRC_ASSERT(f(a));\nx = a || b;\n"
+                      "RC_PRE(i == 0 ||\n  f(i - 1));\nRC_ASSERT(f(a) || b);\n"}}),
+                ElementsAre("tests/property/a.cpp:4: || without parentheses",
+                            "tests/property/a.cpp:6: || without parentheses"));
+    EXPECT_THAT(alternativesWithoutParentheses(ourTree()), IsEmpty());
+}
+
 TEST(Files, AreShort)
 {
     const auto lines = [](std::size_t count) { return std::string(count, '\n'); };

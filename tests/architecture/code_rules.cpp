@@ -185,4 +185,20 @@ Findings exceptionsOutOfPlace(const Tree& tree)
     return findings;
 }
 
+Findings alternativesWithoutParentheses(const Tree& tree)
+{
+    static const std::regex bare(R"(\bRC_(ASSERT|PRE)\((?!\()[^;|]*\|\|)");
+    Findings findings;
+    for (const SourceFile& file : tree) {
+        const std::string code = isCpp(file) ? codeOnly(file.text) : std::string();
+        const std::sregex_iterator end;
+        for (std::sregex_iterator match(code.begin(), code.end(), bare); match != end; ++match) {
+            const auto line = std::count(code.begin(), code.begin() + match->position(), '\n');
+            findings.push_back(
+                finding(file, static_cast<std::size_t>(line), "|| without parentheses"));
+        }
+    }
+    return findings;
+}
+
 }  // namespace spile::architecture

@@ -16,6 +16,10 @@ namespace spile::architecture {
 /// Exceptions are caught only where a library throws them.
 [[nodiscard]] Findings exceptionsOutOfPlace(const Tree& tree);
 
+/// RapidCheck evaluates both sides of `RC_ASSERT(a || b)`, so that a guard in front guards nothing:
+/// alternatives need parentheses of their own.
+[[nodiscard]] Findings alternativesWithoutParentheses(const Tree& tree);
+
 /// No file is longer than one can take in.
 [[nodiscard]] Findings filesThatAreTooLong(const Tree& tree);
 /// The root holds what it should, and no more. `entries` are the names in it.

@@ -277,10 +277,10 @@ private:
         if (done) {
             recorded.insert(*done);
         } else {
-            RC_ASSERT(done.error().code == ErrorCode::Conflict ||
-                      done.error().code == ErrorCode::NotFound ||
-                      done.error().code == ErrorCode::Malformed ||
-                      done.error().code == ErrorCode::OutOfRange);
+            RC_ASSERT((done.error().code == ErrorCode::Conflict ||
+                       done.error().code == ErrorCode::NotFound ||
+                       done.error().code == ErrorCode::Malformed ||
+                       done.error().code == ErrorCode::OutOfRange));
         }
     }
 

@@ -164,8 +164,8 @@ void coreIsRefusedOrCanonical(const Bytes& bytes)
     if (entry) {
         RC_ASSERT(encodeCore(*entry) == bytes);
     } else {
-        RC_ASSERT(entry.error().code == ErrorCode::Damaged ||
-                  entry.error().code == ErrorCode::Unsupported);
+        RC_ASSERT((entry.error().code == ErrorCode::Damaged ||
+                   entry.error().code == ErrorCode::Unsupported));
     }
 }
 

@@ -91,7 +91,7 @@ RC_GTEST_PROP(Property15, ASurerEntryIsNoEarlier, ())
     const double p = anyNumber(0.01, 0.9);
     const auto likely = entryAt(ages, notThere, p);
     const auto surer = entryAt(ages, notThere, p + 0.09);
-    RC_ASSERT(!surer || (likely && *likely <= *surer));
+    RC_ASSERT((!surer || (likely && *likely <= *surer)));
     const bool comes = std::any_of(notThere.begin(), notThere.end(),
                                    [&](double chance) { return 1 - chance >= p; });
     RC_ASSERT(likely.has_value() == comes);
@@ -109,8 +109,8 @@ RC_GTEST_PROP(BestSpan, HoldsTheHighestAndNothingLow, ())
     for (std::size_t i = span.from; i <= span.to; ++i) {
         RC_ASSERT(chances[i] >= share * best);
     }
-    RC_ASSERT(span.from == 0 || chances[span.from - 1] < share * best);
-    RC_ASSERT(span.to + 1 == chances.size() || chances[span.to + 1] < share * best);
+    RC_ASSERT((span.from == 0 || chances[span.from - 1] < share * best));
+    RC_ASSERT((span.to + 1 == chances.size() || chances[span.to + 1] < share * best));
 }
 
 RC_GTEST_PROP(WindowOfScores, HoldsItsScoresAndNotTheNext, ())
@@ -123,8 +123,8 @@ RC_GTEST_PROP(WindowOfScores, HoldsItsScoresAndNotTheNext, ())
         const bool inside = line >= window.low && line <= window.high;
         RC_ASSERT(inside == (score >= low && score <= high));
     }
-    RC_ASSERT(low > panel::lowestScore || window.low == lineLow);
-    RC_ASSERT(high < panel::highestScore || window.high == lineHigh);
+    RC_ASSERT((low > panel::lowestScore || window.low == lineLow));
+    RC_ASSERT((high < panel::highestScore || window.high == lineHigh));
 }
 
 }  // namespace spile::outlook

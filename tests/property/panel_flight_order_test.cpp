@@ -34,7 +34,7 @@ RC_GTEST_PROP(DrawOrder, IsStableAndNeverGoesBackToACleanerBarrel, ())
     for (std::size_t i = 1; i < order.size(); ++i) {
         const auto before = barrels[order[i - 1]];
         const auto after = barrels[order[i]];
-        RC_ASSERT(before < after || (before == after && order[i - 1] < order[i]));
+        RC_ASSERT((before < after || (before == after && order[i - 1] < order[i])));
     }
 }
 

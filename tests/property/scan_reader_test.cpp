@@ -27,8 +27,8 @@ RC_GTEST_PROP(ReadPicture, AnswersAnyBytesInAnyShape, ())
 RC_GTEST_PROP(ReadPicture, RefusesContradictingViewsUntouched,
               (int width, int height, int rowStride, int pixelStride))
 {
-    RC_PRE(width <= 0 || height <= 0 || pixelStride <= 0 ||
-           rowStride < std::int64_t{width} * pixelStride);
+    RC_PRE((width <= 0 || height <= 0 || pixelStride <= 0 ||
+            rowStride < std::int64_t{width} * pixelStride));
     const std::uint8_t pixel = 0;
     const LuminanceView view{&pixel, width, height, rowStride, pixelStride};
     RC_ASSERT(!readPicture(view).has_value());

@@ -76,8 +76,9 @@ RC_GTEST_PROP(ParseQuantity, AnswersAnyBytesWithAFiniteNumberOrAnError, ())
         RC_ASSERT(std::isfinite(*parsed));
         // Nothing is read as a quantity that has no digit or has more than its grammar.
         RC_ASSERT(text.find_first_of("0123456789") != std::string::npos);
-        RC_ASSERT(text.find_first_of(std::string(",xif\0", 5)) == std::string::npos ||
-                  text.find("proof") != std::string::npos || text.find("min") != std::string::npos);
+        RC_ASSERT((text.find_first_of(std::string(",xif\0", 5)) == std::string::npos ||
+                   text.find("proof") != std::string::npos ||
+                   text.find("min") != std::string::npos));
     } else {
         RC_ASSERT(parsed.error().value == text);
         RC_ASSERT(!parsed.error().limit.empty());
