@@ -1,6 +1,7 @@
 #include "core/panel/attribute_reading.hpp"
 
 #include "core/panel/components.hpp"
+#include "core/panel/least_squares.hpp"
 #include "core/panel/taster_records.hpp"
 
 #include <algorithm>
@@ -17,6 +18,16 @@ static constexpr std::size_t sharedBeersNeeded = 5;
 static constexpr double beyondChance = 2.71;
 
 namespace {
+
+double square(double x) { return x * x; }
+
+// A line through the months: where the beers of a time lay.
+struct Trend {
+    double mean = 0, perMonth = 0, centre = 0;
+    double variance = 0;  // of the beers, by it
+
+    [[nodiscard]] double at(double months) const { return mean + perMonth * (months - centre); }
+};
 
 // The factors of the panel's components.
 constexpr std::size_t byBeer = 0;
@@ -121,8 +132,6 @@ Judgement Reader::fitModel()
     return differ ? Judgement::Judged : Judgement::SamplesDoNotDiffer;
 }
 
-double square(double x) { return x * x; }
-
 void Reader::judgePanel()
 {
     const double beer = model_->deviations[byBeer];
@@ -144,28 +153,63 @@ void Reader::judgePanel()
 
 double Reader::effectOf(int taster) const { return model_->effects[byTaster][place_.at(taster)]; }
 
+// How the beers themselves moved, by what the others gave them: barrels that all grow stronger are
+// no drift of whoever tastes them.
+Trend trendOf(const std::vector<Meeting>& meetings, double mean)
+{
+    Trend trend{mean, 0, 0, 0};
+    if (meetings.size() < static_cast<std::size_t>(beersNeeded)) {
+        return trend;
+    }
+    std::vector<double> others;
+    std::vector<double> months;
+    for (const Meeting& meeting : meetings) {
+        others.push_back(meeting.given);
+        months.push_back(meeting.months);
+    }
+    if (const auto fit = straightFit(others, {months})) {
+        trend = {fit->mean, fit->slopes[0], fit->centre[0], 0};
+        for (const double month : months) {
+            trend.variance += square(trend.at(month) - trend.mean);
+        }
+        trend.variance /= static_cast<double>(months.size());
+    }
+    return trend;
+}
+
+// What is not known of a beer lies between what the others gave it and where beers were then.
+void foretell(std::vector<Meeting>& meetings, const Components& model)
+{
+    const Trend trend = trendOf(meetings, model.mean);
+    const double variance = std::max(square(model.deviations[byBeer]) - trend.variance, 0.0);
+    for (Meeting& meeting : meetings) {
+        const double rest = square(model.residual) / meeting.others;
+        const double known = variance / (variance + rest);
+        const double usual = trend.at(meeting.months);
+        meeting.expected = usual + known * (meeting.given - usual);
+        meeting.unsure = variance * (1 - known);
+    }
+}
+
 std::vector<Meeting> Reader::meetingsOf(int taster) const
 {
-    const double variance = square(model_->deviations[byBeer]);
     std::vector<Meeting> meetings;
     for (const Beer& beer : shared_) {
         const auto count = static_cast<double>(beer.cells.size() - 1);
-        double others = 0;  // their mean above the panel's, less their biases
+        double others = 0;
         const Cell* own = nullptr;
         for (const Cell& cell : beer.cells) {
             if (cell.taster == taster) {
                 own = &cell;
             } else {
-                others += (cell.mean() - effectOf(cell.taster) - model_->mean) / count;
+                others += (cell.mean() - effectOf(cell.taster)) / count;
             }
         }
         if (own != nullptr) {
-            const double rest = square(model_->residual) / count;
-            const double known = variance / (variance + rest);
-            meetings.push_back({beer.session, beer.months, own->mean(),
-                                model_->mean + known * others, variance * (1 - known), count});
+            meetings.push_back({beer.session, beer.months, own->mean(), others, 0, 0, count});
         }
     }
+    foretell(meetings, *model_);
     std::stable_sort(meetings.begin(), meetings.end(), [](const Meeting& a, const Meeting& b) {
         return std::tie(a.months, a.session) < std::tie(b.months, b.session);
     });

@@ -91,6 +91,31 @@ static std::optional<Measured> latestOf(const std::vector<Meeting>& meetings, bo
     return off;
 }
 
+// The drift of the bias in a year, from `fitted` a month. Where all beers rise, a gain that is not
+// known well looks like a drift, and so does a gain that is not 1 in the bare difference to the
+// others; what both show is the taster's.
+static std::optional<Measured> driftOf(const std::vector<Meeting>& meetings, Measured fitted)
+{
+    std::vector<double> apart;
+    for (const Meeting& meeting : meetings) {
+        apart.push_back(meeting.score - meeting.given);
+    }
+    const auto bare = straightFit(apart, {columnOf(meetings, &Meeting::months)});
+    if (!bare) {
+        return std::nullopt;
+    }
+    Measured drift;
+    if (fitted.value * bare->slopes[0] > 0) {
+        drift.value = std::copysign(std::min(std::abs(fitted.value), std::abs(bare->slopes[0])),
+                                    fitted.value);
+    }
+    drift.error = std::max(fitted.error, bare->slopeError(0));
+    // Against the others; against the panel, the taster included, it is less by one share.
+    const double others = meanOf(meetings, &Meeting::others);
+    const double yearly = monthsPerYear * others / (others + 1);
+    return Measured{drift.value * yearly, drift.error * yearly};
+}
+
 void measure(const std::vector<Meeting>& meetings, bool beersDiffer, TasterOnAttribute& taster)
 {
     if (meetings.size() < static_cast<std::size_t>(beersNeeded)) {
@@ -115,11 +140,8 @@ void measure(const std::vector<Meeting>& meetings, bool beersDiffer, TasterOnAtt
         taster.gain = Measured{gain, fit->slopeError(0)};
     }
     if (drifts) {
-        // Against the others; against the panel, the taster included, it is less by one share.
-        const double others = meanOf(meetings, &Meeting::others);
-        const double yearly = monthsPerYear * others / (others + 1);
         taster.driftPerYear =
-            Measured{fit->slopes.back() * yearly, fit->slopeError(columns.size() - 1) * yearly};
+            driftOf(meetings, {fit->slopes.back(), fit->slopeError(columns.size() - 1)});
     }
     // What scatters is the taster and what is not known of the beers.
     const double unsure = meanOf(meetings, &Meeting::unsure);

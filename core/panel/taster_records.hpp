@@ -40,7 +40,8 @@ struct Meeting {
     int session = 0;
     double months = 0;
     double score = 0;
-    double expected = 0;  // what the others foretell
+    double given = 0;     // by the others, less their biases
+    double expected = 0;  // what that foretells
     double unsure = 0;    // variance of the beer about that
     double others = 0;    // their number
 };

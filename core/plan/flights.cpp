@@ -46,9 +46,27 @@ int seedOf(const SubjectId& flight)
            static_cast<int>(bytes[SubjectId::size - 1]);
 }
 
-}  // namespace
+Soundness soundnessBy(AlarmKind kind)
+{
+    switch (kind) {
+        case AlarmKind::PhFalls:
+        case AlarmKind::AcidityJumps:
+        case AlarmKind::SourFault:
+            return Soundness::Sour;
+        case AlarmKind::Referments:
+        case AlarmKind::GravityFalls:
+        case AlarmKind::Oxidised:
+        case AlarmKind::Unsound:
+            return Soundness::Suspect;
+        case AlarmKind::Leaks:
+        case AlarmKind::Silent:
+        case AlarmKind::TooFar:
+            return Soundness::Clean;
+    }
+    return Soundness::Clean;
+}
 
-Soundness soundnessOf(const cellar::Signs& signs)
+Soundness soundnessBySigns(const cellar::Signs& signs)
 {
     if (signs.faults.contains("vinegar") || signs.faults.contains("solvent") ||
         signs.acidity.value_or(0) >= sourFrom) {
@@ -58,14 +76,37 @@ Soundness soundnessOf(const cellar::Signs& signs)
     return suspect ? Soundness::Suspect : Soundness::Clean;
 }
 
+}  // namespace
+
+Soundness soundnessOf(const cellar::Signs& signs, const std::vector<Alarm>& alarms)
+{
+    Soundness worst = soundnessBySigns(signs);
+    for (const Alarm& alarm : alarms) {
+        worst = std::max(worst, soundnessBy(alarm.kind));
+    }
+    return worst;
+}
+
+Result<Suspicion> suspicionOf(ledger::Database& database, const SubjectId& barrel, Instant now)
+{
+    Suspicion suspicion;
+    SPILE_ASSIGN(signs, cellar::signsOf(database, barrel));
+    SPILE_ASSIGN(facts, readFacts(database, barrel, now));
+    suspicion.signs = std::move(signs);
+    suspicion.alarms = alarmsOf(facts, nullptr);
+    suspicion.soundness = soundnessOf(suspicion.signs, suspicion.alarms);
+    return suspicion;
+}
+
 Result<cellar::NewFlight> planFlight(ledger::Database& database, Random& random,
-                                     const std::vector<SubjectId>& barrels, bool pourOneTwice)
+                                     const std::vector<SubjectId>& barrels, bool pourOneTwice,
+                                     Instant now)
 {
     SPILE_TRY(checkBarrels(barrels));
     std::vector<Soundness> soundness;
     for (const SubjectId& barrel : barrels) {
-        SPILE_ASSIGN(signs, cellar::signsOf(database, barrel));
-        soundness.push_back(soundnessOf(signs));
+        SPILE_ASSIGN(suspicion, suspicionOf(database, barrel, now));
+        soundness.push_back(suspicion.soundness);
     }
     const auto clean =
         static_cast<std::size_t>(std::count(soundness.begin(), soundness.end(), Soundness::Clean));

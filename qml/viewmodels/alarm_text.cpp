@@ -56,6 +56,20 @@ QString AlarmText::saw(const plan::Alarm& alarm, const Formats& formats)
     return {};
 }
 
+QStringList AlarmText::moving(const std::vector<plan::Alarm>& alarms)
+{
+    QStringList words;
+    for (const plan::Alarm& alarm : alarms) {
+        if (alarm.kind == AlarmKind::PhFalls) {
+            words << tr("the pH falls");
+        } else if (alarm.kind == AlarmKind::Referments || alarm.kind == AlarmKind::GravityFalls) {
+            words << tr("the gravity falls");
+        }
+    }
+    words.removeDuplicates();
+    return words;
+}
+
 QString AlarmText::check(AlarmKind kind)
 {
     switch (kind) {

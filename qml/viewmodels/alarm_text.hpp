@@ -16,6 +16,8 @@ class AlarmText {
 public:
     [[nodiscard]] static std::vector<SaidLine> lines(const std::vector<plan::Alarm>& alarms,
                                                      const Formats& formats);
+    /// What moves that should not, by these alarms: "the pH falls". Each once.
+    [[nodiscard]] static QStringList moving(const std::vector<plan::Alarm>& alarms);
 
 private:
     [[nodiscard]] static QString saw(const plan::Alarm& alarm, const Formats& formats);

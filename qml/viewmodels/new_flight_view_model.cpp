@@ -2,6 +2,7 @@
 
 #include "core/cellar/folding.hpp"
 #include "core/cellar/searching.hpp"
+#include "qml/viewmodels/alarm_text.hpp"
 #include "qml/viewmodels/barrel_rows.hpp"
 #include "qml/viewmodels/error_text.hpp"
 #include "qml/viewmodels/notice.hpp"
@@ -76,9 +77,8 @@ void NewFlightViewModel::look()
             SPILE_ASSIGN(found, cellar::searchBarrels(database, full, {}, barrelsMost));
             std::vector<Candidate> all;
             for (cellar::BarrelRow& row : found.rows) {
-                SPILE_ASSIGN(signs, cellar::signsOf(database, row.barrel));
-                const panel::Soundness soundness = plan::soundnessOf(signs);
-                all.push_back({std::move(row), std::move(signs), soundness});
+                SPILE_ASSIGN(suspicion, plan::suspicionOf(database, row.barrel, now));
+                all.push_back({std::move(row), std::move(suspicion)});
             }
             return all;
         },
@@ -96,18 +96,20 @@ void NewFlightViewModel::look()
 // What speaks against it, in the records' own words.
 QString NewFlightViewModel::against(const Candidate& candidate) const
 {
+    const cellar::Signs& signs = candidate.suspicion.signs;
     QStringList words;
-    for (const auto& [fault, strength] : candidate.signs.faults) {
+    for (const auto& [fault, strength] : signs.faults) {
         words << word(fault);
     }
-    if (words.isEmpty() && candidate.soundness == panel::Soundness::Sour) {
+    words << AlarmText::moving(candidate.suspicion.alarms);
+    if (words.isEmpty() && candidate.suspicion.soundness == panel::Soundness::Sour) {
         words << tr("high acidity");
     }
-    if (candidate.signs.looksUnsound) {
+    if (signs.looksUnsound) {
         words << tr("the last look over it");
     }
-    if (candidate.signs.verdict == "destroy") {
-        words << word(candidate.signs.verdict);
+    if (signs.verdict == "destroy") {
+        words << word(signs.verdict);
     }
     return words.join(QStringLiteral(", "));
 }
@@ -126,7 +128,7 @@ void NewFlightViewModel::show()
         FlightBarrelLine line;
         line.id = barrel.id;
         line.title = barrel.title;
-        line.suspect = candidate.soundness != panel::Soundness::Clean;
+        line.suspect = candidate.suspicion.soundness != panel::Soundness::Clean;
         line.detail =
             line.suspect ? tr("suspect: %1", "what speaks against a barrel").arg(against(candidate))
                          : barrel.contents;
@@ -168,7 +170,7 @@ bool NewFlightViewModel::areMany() const
 bool NewFlightViewModel::canTwice() const
 {
     return std::any_of(candidates_.begin(), candidates_.end(), [&](const Candidate& candidate) {
-        return candidate.soundness == panel::Soundness::Clean &&
+        return candidate.suspicion.soundness == panel::Soundness::Clean &&
                chosen_.contains(candidate.row.barrel);
     });
 }
@@ -215,9 +217,10 @@ void NewFlightViewModel::begin()
     by.at = Formats::eventTime(context_.formats.now());
     context_.workers.act(
         this,
-        [barrels, by, twice = isTwice()](cellar::Cellar& cellar) -> Result<SubjectId> {
+        [barrels, by, twice = isTwice(),
+         now = context_.formats.now()](cellar::Cellar& cellar) -> Result<SubjectId> {
             SPILE_ASSIGN(flight, plan::planFlight(cellar.database(), cellar.outside().random,
-                                                  barrels, twice));
+                                                  barrels, twice, now));
             flight.circumstance = by;
             return cellar::beginFlight(cellar, flight);
         },

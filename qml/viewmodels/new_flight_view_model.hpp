@@ -81,8 +81,7 @@ signals:
 private:
     struct Candidate {
         cellar::BarrelRow row;
-        cellar::Signs signs;
-        panel::Soundness soundness = panel::Soundness::Clean;
+        plan::Suspicion suspicion;
     };
     void look();
     void show();

@@ -99,6 +99,30 @@ TEST(Advice, KnowsWhoDrifts)
     EXPECT_NEAR(down.advice[0].measured.value, -2.4, 0.7);
 }
 
+TEST(Advice, TellsRisingBeersFromDriftingTasters)
+{
+    Cellar rising;
+    rising.beerDeviation = 0.6;
+    rising.risePerYear = 3;
+    double sum = 0;
+    constexpr unsigned seeds = 10;
+    for (rising.seed = 1; rising.seed <= seeds; ++rising.seed) {
+        for (const TasterReport& taster : reportOf({plain, plain, plain}, rising).tasters) {
+            EXPECT_THAT(kindsOf(taster), ElementsAre(AdviceKind::Steady)) << rising.seed;
+            for (const TasterOnAttribute& one : taster.attributes) {
+                sum += one.driftPerYear->value / (3.0 * 4 * seeds);
+            }
+        }
+    }
+    EXPECT_NEAR(sum, 0, 0.08);
+    rising.seed = 1;
+    EXPECT_THAT(kindsOf(reportBesidePlainOnes(with(&Habit::driftPerYear, 3), rising)),
+                ElementsAre(AdviceKind::Drifting));
+    // Who uses half of the line falls behind rising beers; that is no drift either.
+    EXPECT_THAT(kindsOf(reportBesidePlainOnes(with(&Habit::gain, 0.4), rising)),
+                testing::Not(testing::Contains(AdviceKind::Drifting)));
+}
+
 TEST(Advice, KnowsWhoIsOutOfLineLately)
 {
     const TasterReport report = reportBesidePlainOnes(with(&Habit::lately, 2.5));

@@ -42,7 +42,7 @@ protected:
     }
     Result<cellar::NewFlight> plan(const std::vector<SubjectId>& barrels, bool twice = false)
     {
-        return planFlight(cellar->database(), random, barrels, twice);
+        return planFlight(cellar->database(), random, barrels, twice, device.clock.now());
     }
 };
 
@@ -82,26 +82,61 @@ std::vector<int> tasteAll(FlightRow flight, int place)
 TEST(BarrelSoundness, GoesByWhatWasFoundLast)
 {
     cellar::Signs signs;
-    EXPECT_EQ(soundnessOf(signs), Soundness::Clean);
+    EXPECT_EQ(soundnessOf(signs, {}), Soundness::Clean);
     signs.acidity = 6;
-    EXPECT_EQ(soundnessOf(signs), Soundness::Clean);
+    EXPECT_EQ(soundnessOf(signs, {}), Soundness::Clean);
     signs.acidity = 7;
-    EXPECT_EQ(soundnessOf(signs), Soundness::Sour);
+    EXPECT_EQ(soundnessOf(signs, {}), Soundness::Sour);
     signs = {};
     signs.looksUnsound = true;
-    EXPECT_EQ(soundnessOf(signs), Soundness::Suspect);
+    EXPECT_EQ(soundnessOf(signs, {}), Soundness::Suspect);
     signs = {};
     signs.verdict = "destroy";
-    EXPECT_EQ(soundnessOf(signs), Soundness::Suspect);
+    EXPECT_EQ(soundnessOf(signs, {}), Soundness::Suspect);
     signs = {};
     signs.verdict = "ready";
-    EXPECT_EQ(soundnessOf(signs), Soundness::Clean);
+    EXPECT_EQ(soundnessOf(signs, {}), Soundness::Clean);
     signs.faults = {{"butter", 1}};
-    EXPECT_EQ(soundnessOf(signs), Soundness::Suspect);
+    EXPECT_EQ(soundnessOf(signs, {}), Soundness::Suspect);
     signs.faults["vinegar"] = 1;
-    EXPECT_EQ(soundnessOf(signs), Soundness::Sour);
+    EXPECT_EQ(soundnessOf(signs, {}), Soundness::Sour);
     signs.faults = {{"solvent", 1}};
-    EXPECT_EQ(soundnessOf(signs), Soundness::Sour);
+    EXPECT_EQ(soundnessOf(signs, {}), Soundness::Sour);
+}
+
+TEST(BarrelSoundness, GoesByOpenAlarmsToo)
+{
+    const auto by = [](AlarmKind kind) { return soundnessOf({}, {{kind, {}}}); };
+    EXPECT_EQ(by(AlarmKind::PhFalls), Soundness::Sour);
+    EXPECT_EQ(by(AlarmKind::Referments), Soundness::Suspect);
+    EXPECT_EQ(by(AlarmKind::GravityFalls), Soundness::Suspect);
+    EXPECT_EQ(by(AlarmKind::Oxidised), Soundness::Suspect);
+    EXPECT_EQ(by(AlarmKind::Leaks), Soundness::Clean);
+    EXPECT_EQ(by(AlarmKind::Silent), Soundness::Clean);
+    EXPECT_EQ(by(AlarmKind::TooFar), Soundness::Clean);
+    EXPECT_EQ(soundnessOf({}, {{AlarmKind::PhFalls, {}}, {AlarmKind::Referments, {}}}),
+              Soundness::Sour);
+}
+
+TEST_F(FlightPlans, DrawABarrelWhosePhFallsAmongTheLast)
+{
+    const SubjectId souring = fullBarrel();
+    const SubjectId clean = fullBarrel();
+    for (const double ph : {4.4, 4.1}) {
+        device.clock.pass(std::chrono::days(30));
+        cellar::NewReading reading;
+        reading.barrel = souring;
+        reading.ph = ph;
+        ASSERT_TRUE(recordReading(*cellar, reading));
+    }
+    const auto suspicion = suspicionOf(cellar->database(), souring, device.clock.now());
+    ASSERT_TRUE(suspicion);
+    EXPECT_EQ(suspicion->soundness, Soundness::Sour);
+    EXPECT_FALSE(suspicion->alarms.empty());
+    const auto flight = plan({souring, clean, small.barrel});
+    ASSERT_TRUE(flight);
+    EXPECT_EQ(flight->glasses.back().barrel, souring);
+    EXPECT_EQ(flight->cleanGlasses, 2);
 }
 
 TEST_F(FlightPlans, DrawCleanThenSuspectThenSour)

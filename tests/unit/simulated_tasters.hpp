@@ -27,6 +27,7 @@ struct Cellar {
     int barrels = 4;
     int repeats = 1;  // glasses of the first barrel
     double beerDeviation = 2;
+    double risePerYear = 0;  // of all beers
     unsigned seed = 1;
 };
 
@@ -48,15 +49,17 @@ inline std::vector<Score> scoresOf(const std::vector<Habit>& habits, const Cella
         const double mood = normal(moods);
         for (int barrel = 0; barrel < cellar.barrels; ++barrel) {
             for (int attribute = 0; attribute < cellar.attributes; ++attribute) {
-                const double above = cellar.beerDeviation * normal(random);
                 const double years = session / 12.0;
+                const double since = years - cellar.sessions / 24.0;
+                const double above =
+                    cellar.beerDeviation * normal(random) + cellar.risePerYear * since;
                 for (int taster = 0; taster < static_cast<int>(habits.size()); ++taster) {
                     Habit habit = habits[static_cast<std::size_t>(taster)];
                     if (habit.onlyAttribute >= 0 && habit.onlyAttribute != attribute) {
                         habit = plain;
                     }
                     const double mean = 5 + habit.bias + habit.gain * above + habit.mood * mood +
-                                        habit.driftPerYear * (years - cellar.sessions / 24.0) +
+                                        habit.driftPerYear * since +
                                         (session == cellar.sessions - 1 ? habit.lately : 0);
                     for (int repeat = 0; repeat < (barrel == 0 ? cellar.repeats : 1); ++repeat) {
                         const double line = mean + habit.scatter * normal(random);
