@@ -95,6 +95,7 @@ RC_GTEST_PROP(Property15, ASurerEntryIsNoEarlier, ())
     const bool comes = std::any_of(notThere.begin(), notThere.end(),
                                    [&](double chance) { return 1 - chance >= p; });
     RC_ASSERT(likely.has_value() == comes);
+    RC_ASSERT((1 - notThere.front() < p || *likely == ages.front()));
 }
 
 RC_GTEST_PROP(BestSpan, HoldsTheHighestAndNothingLow, ())

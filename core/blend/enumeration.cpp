@@ -1,0 +1,181 @@
+#include "core/blend/enumeration.hpp"
+
+#include <algorithm>
+
+namespace spile::blend {
+
+// Sets between two reports: some milliseconds.
+static constexpr std::uint64_t setsPerReport = 2'000'000;
+
+Enumeration::Enumeration(const Sums& sums, const BestKept& kept, Take take, const Job& job)
+    : sums_(sums), kept_(kept), take_(std::move(take)), job_(job)
+{
+    levels_.resize(sums_.barrelsMost);
+    for (Level& level : levels_) {
+        level.set.bounds.assign(sums_.rows, 0);
+        level.pairs.assign(sums_.count, 0);
+    }
+    double sets = 1;
+    for (std::size_t n = 1; n <= sums_.barrelsMost; ++n) {
+        // Each set of n - 1 with each barrel as a part, and each set of n.
+        most_ += sums_.partsMost > 0 ? sets * static_cast<double>(sums_.count - n + 1) : 0;
+        sets *= static_cast<double>(sums_.count - n + 1) / static_cast<double>(n);
+        most_ += sets;
+    }
+}
+
+bool Enumeration::run()
+{
+    visit(0, 0);
+    return !stopped_;
+}
+
+bool Enumeration::isIn(std::size_t barrel) const
+{
+    return std::find(in_.begin(), in_.end(), barrel) != in_.end();
+}
+
+void Enumeration::count(std::size_t sets)
+{
+    done_ += sets;
+    if (done_ - told_ >= setsPerReport) {
+        told_ = done_;
+        stopped_ = !job_.advance(done_, static_cast<std::uint64_t>(most_));
+    }
+}
+
+void Enumeration::visit(std::size_t level, std::size_t begin)
+{
+    const Level& at = levels_[level];
+    lookAtWhole(at, begin);
+    if (sums_.partsMost > 0) {
+        lookAtPart(at);
+    }
+    if (level + 1 >= sums_.barrelsMost) {
+        return;
+    }
+    Level& next = levels_[level + 1];
+    for (std::size_t barrel = begin; barrel < sums_.count && !stopped_; ++barrel) {
+        if (level == 0) {
+            firstOpen_ = barrel;
+        }
+        if (at.set.amount + sums_.amount[barrel] > sums_.amountMost * (1 + Sums::slack)) {
+            continue;
+        }
+        next.set = at.set;
+        next.set.add(sums_, barrel, at.pairs[barrel]);
+        const double* pairs = sums_.pairs(barrel);
+        // A set goes on with later barrels only, unless one of it may be a part.
+        const std::size_t from = sums_.partsMost > 0 ? 0 : barrel + 1;
+        for (std::size_t j = from; j < sums_.count; ++j) {
+            next.pairs[j] = at.pairs[j] + pairs[j];
+        }
+        in_.push_back(barrel);
+        visit(level + 1, barrel + 1);
+        in_.pop_back();
+    }
+}
+
+void Enumeration::lookAtWhole(const Level& at, std::size_t begin)
+{
+    const double numerator = at.set.numerator;
+    const double amount = at.set.amount;
+    for (std::size_t j = begin; j < sums_.count; ++j) {
+        const double all = amount + sums_.amount[j];
+        if (numerator + 2 * at.pairs[j] + sums_.own[j] < kept_.limit() * all * all) {
+            offerWhole(at, j);
+        }
+        if (sums_.partsMost > 1) {
+            in_.push_back(j);
+            lookAtParts();
+            in_.pop_back();
+        }
+    }
+    count(sums_.count - begin);
+}
+
+void Enumeration::offerWhole(const Level& at, std::size_t barrel)
+{
+    if (at.set.keepsWith(sums_, barrel)) {
+        std::vector<std::size_t> barrels = in_;
+        barrels.push_back(barrel);
+        take_(barrels, std::vector<double>(barrels.size(), 1));
+    }
+}
+
+void Enumeration::lookAtPart(const Level& at)
+{
+    const double a = at.set.numerator;
+    const double v = at.set.amount;
+    for (std::size_t j = 0; j < sums_.count; ++j) {
+        const double all = sums_.amount[j];
+        const double b = at.pairs[j];
+        const double c = sums_.own[j];
+        // What the best share comes to without bounds: (A C - B^2) over (A - 2 B v + C v^2).
+        if (a * c - b * b < kept_.limit() * (a * all * all - 2 * b * v * all + c * v * v)) {
+            offerPart(at, j);
+        }
+    }
+    count(sums_.count);
+}
+
+void Enumeration::offerPart(const Level& at, std::size_t barrel)
+{
+    if (isIn(barrel)) {
+        return;
+    }
+    const auto share = bestShare(sums_, at.set, barrel, at.pairs[barrel]);
+    if (!share) {
+        return;
+    }
+    const double all = sums_.amount[barrel] * *share;
+    const double numerator =
+        at.set.numerator + *share * (2 * at.pairs[barrel] + *share * sums_.own[barrel]);
+    const double amount = at.set.amount + all;
+    if (numerator < kept_.limit() * amount * amount) {
+        std::vector<std::size_t> barrels = in_;
+        barrels.push_back(barrel);
+        std::vector<double> shares(barrels.size(), 1);
+        shares.back() = *share;
+        take_(barrels, shares);
+    }
+}
+
+namespace {
+
+// Calls look(places) for each choice of `many` of `count` places.
+template <class Look>
+void forEachChoice(std::size_t count, std::size_t many, const Look& look)
+{
+    std::vector<bool> chosen(count, false);
+    std::fill_n(chosen.begin(), many, true);
+    do {
+        look(chosen);
+    } while (std::prev_permutation(chosen.begin(), chosen.end()));
+}
+
+}  // namespace
+
+// The set itself, two or more of it in part.
+void Enumeration::lookAtParts()
+{
+    for (std::size_t many = 2; many <= std::min(sums_.partsMost, in_.size()); ++many) {
+        forEachChoice(in_.size(), many, [&](const std::vector<bool>& isPart) {
+            std::vector<std::size_t> whole;
+            std::vector<std::size_t> parts;
+            for (std::size_t i = 0; i < in_.size(); ++i) {
+                (isPart[i] ? parts : whole).push_back(in_[i]);
+            }
+            if (const auto best = bestShares(sums_, whole, parts)) {
+                std::vector<double> shares(whole.size(), 1);
+                shares.insert(shares.end(), best->begin(), best->end());
+                whole.insert(whole.end(), parts.begin(), parts.end());
+                take_(whole, shares);
+            }
+        });
+        constexpr std::size_t costOfOne = 2000;  // in sets that are only added up
+        count(costOfOne);
+    }
+}
+
+}  // namespace spile::blend
