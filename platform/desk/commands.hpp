@@ -51,6 +51,14 @@ struct AdmitOptions {
 [[nodiscard]] Result<void> foresee(const Session& session, cellar::Cellar& cellar);
 [[nodiscard]] int read(Session& session, const std::vector<std::string>& images);
 
+struct BenchOptions {
+    std::string spec;  // a file: see bench_spec.hpp
+    std::size_t answers = 10;
+    double seconds = 20;  // after which the best so far is given
+};
+/// Which barrels come nearest to a target. Needs no cellar.
+[[nodiscard]] int bench(Session& session, const BenchOptions& options);
+
 /// `words` are what stands after "work": a calculator's name and its inputs as "--name value",
 /// "--name=value" or "name=value"; none: they are listed. Needs no cellar.
 [[nodiscard]] int work(const Session& session, std::vector<std::string> words);

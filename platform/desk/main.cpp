@@ -1,4 +1,5 @@
 // spile-desk: the desk command. Reads the command line, opens the cellar, runs one command.
+#include "core/blend/bench.hpp"
 #include "core/cellar/acts/exchanging.hpp"
 #include "platform/desk/commands.hpp"
 
@@ -25,6 +26,7 @@ std::string defaultCellar()
 struct CommandLine {
     NewOptions fresh;
     DemoOptions demo;
+    BenchOptions bench;
     AdmitOptions admission;
     std::string dayFile, to, kind, id, on;
     std::vector<std::string> files;
@@ -136,6 +138,20 @@ void addLooking(CLI::App& app, CommandLine& line)
 
 void addWorking(CLI::App& app, CommandLine& line)
 {
+    auto* benching = app.add_subcommand(
+        "bench", "Find the barrels whose blend comes nearest to a target; needs no cellar");
+    benching
+        ->add_option("spec", line.bench.spec, "A JSON file: see the handbook's page on the bench")
+        ->required()
+        ->check(CLI::ExistingFile);
+    benching->add_option("--answers", line.bench.answers, "How many blends to show")
+        ->check(CLI::Range(std::size_t{1}, spile::blend::blendsKept))
+        ->capture_default_str();
+    benching->add_option("--seconds", line.bench.seconds, "How long to look at most")
+        ->check(CLI::Range(0.1, 3600.0))
+        ->capture_default_str();
+    benching->callback([&] { line.run = [&](Session& s) { return bench(s, line.bench); }; });
+
     auto* working = app.add_subcommand(
         "work", "Compute: list the trade's calculators, or run one; needs no cellar");
     working->callback([&] { line.run = [&](Session& s) { return work(s, line.words); }; });
