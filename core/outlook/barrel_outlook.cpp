@@ -3,7 +3,6 @@
 #include "core/outlook/scene.hpp"
 
 #include <cmath>
-#include <set>
 
 namespace spile::outlook {
 
@@ -44,29 +43,46 @@ Result<std::map<SubjectId, std::string>> namesOf(ledger::Database& database,
     return names;
 }
 
-// The levels of the other barrel's beer now, by attribute.
+// A barrel's beer and how it has aged until now.
+struct BeerNow {
+    cellar::BarrelStays barrel;
+    Aging aging;
+};
+Result<BeerNow> beerNow(ledger::Database& database, const SubjectId& barrel, Instant now)
+{
+    SPILE_ASSIGN(stays, cellar::staysOf(database, barrel));
+    if (stays.stays.empty() || stays.stays.back().ended) {
+        return fail(ErrorCode::NotFound, "fill", barrel.hex(), "a barrel that holds beer");
+    }
+    PlaceAir air(database);
+    SPILE_ASSIGN(aging, agingOf(air, stays, stays.stays.back().filled, now, now));
+    return BeerNow{std::move(stays), std::move(aging)};
+}
+
+LevelNow levelOf(const CellarModel::Learned& learned, const BeerNow& beer,
+                 const std::string& attribute, Instant now)
+{
+    const cellar::Stay& stay = beer.barrel.stays.back();
+    const CoursePrior prior = priorOf(learned, attribute, kindOf(beer.barrel, stay));
+    const StayData data = stayData(learned, stay, attribute, prior, beer.aging);
+    const Mixture level =
+        courseOf(learned, attribute, stay.fill, data.barrel).levelAt(beer.aging.ageAt(now));
+    return {level.mean(), std::sqrt(level.variance()),
+            static_cast<int>(data.barrel.data.scores.size())};
+}
+
+// The levels of the other barrel's beer now, of all attributes that were scored.
 Result<std::map<std::string, Belief>> levelsNow(ledger::Database& database,
                                                 const CellarModel::Learned& learned,
                                                 const SubjectId& barrel, Instant now)
 {
-    SPILE_ASSIGN(stays, cellar::staysOf(database, barrel));
+    SPILE_ASSIGN(beer, beerNow(database, barrel, now));
     std::map<std::string, Belief> levels;
-    if (stays.stays.empty() || stays.stays.back().ended) {
-        return fail(ErrorCode::NotFound, "fill", barrel.hex(), "a barrel that holds beer");
-    }
-    const cellar::Stay& stay = stays.stays.back();
-    PlaceAir air(database);
-    SPILE_ASSIGN(aging, agingOf(air, stays, stay.filled, now, now));
-    std::set<std::string> attributes;
-    for (const cellar::StayScore& score : stay.scores) {
-        attributes.insert(score.attribute);
-    }
-    for (const std::string& attribute : attributes) {
-        const CoursePrior prior = priorOf(learned, attribute, kindOf(stays, stay));
-        const StayData data = stayData(learned, stay, attribute, prior, aging);
-        const Mixture level =
-            courseOf(learned, attribute, stay.fill, data.barrel).levelAt(aging.ageAt(now));
-        levels[attribute] = {level.mean(), std::sqrt(level.variance())};
+    for (const cellar::StayScore& score : beer.barrel.stays.back().scores) {
+        if (!levels.contains(score.attribute)) {
+            const LevelNow level = levelOf(learned, beer, score.attribute, now);
+            levels[score.attribute] = {level.mean, level.deviation};
+        }
     }
     return levels;
 }
@@ -104,6 +120,18 @@ Result<BarrelOutlook> outlookWith(ledger::Database& database, const CellarModel:
 }
 
 }  // namespace
+
+Result<std::vector<LevelNow>> levelsOf(ledger::Database& database, const CellarModel& model,
+                                       const SubjectId& barrel,
+                                       std::span<const std::string> attributes, Instant now)
+{
+    SPILE_ASSIGN(beer, beerNow(database, barrel, now));
+    std::vector<LevelNow> levels;
+    for (const std::string& attribute : attributes) {
+        levels.push_back(levelOf(model.learned(), beer, attribute, now));
+    }
+    return levels;
+}
 
 Result<BarrelOutlook> outlookOf(ledger::Database& database, const CellarModel& model,
                                 const SubjectId& barrel, Instant now)

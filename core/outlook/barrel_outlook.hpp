@@ -8,6 +8,7 @@
 #include "core/outlook/readiness.hpp"
 
 #include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -109,6 +110,20 @@ struct WhatIf {
 [[nodiscard]] Result<BarrelOutlook> outlookIf(ledger::Database& database, const CellarModel& model,
                                               const SubjectId& barrel, Instant now,
                                               const WhatIf& change);
+
+/// Where the level of an attribute lies at a time, and how sure that is.
+struct LevelNow {
+    double mean = 0, deviation = 0;
+    int scores = 0;  // of this fill, on which it rests besides what is usual
+};
+/// Return the levels of these attributes in a barrel now, in their order.
+///
+/// Errors    as outlookOf().
+[[nodiscard]] Result<std::vector<LevelNow>> levelsOf(ledger::Database& database,
+                                                     const CellarModel& model,
+                                                     const SubjectId& barrel,
+                                                     std::span<const std::string> attributes,
+                                                     Instant now);
 
 /// A barrel in the calendar of the cellar.
 struct CalendarRow {
