@@ -75,6 +75,7 @@ private:
         const std::vector<std::size_t>& nearest) const
     {
         std::vector<Share> shares;
+        shares.reserve(nearest.size());
         for (const std::size_t barrel : nearest) {
             shares.push_back({barrel, problem_.barrels[barrel].amount});
         }

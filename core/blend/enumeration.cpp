@@ -106,13 +106,15 @@ void Enumeration::offerWhole(const Level& at, std::size_t barrel)
 void Enumeration::lookAtPart(const Level& at)
 {
     const double a = at.set.numerator;
+    const bool alone = in_.empty();  // then any share comes to the same
     const double v = at.set.amount;
     for (std::size_t j = 0; j < sums_.count; ++j) {
         const double all = sums_.amount[j];
         const double b = at.pairs[j];
         const double c = sums_.own[j];
         // What the best share comes to without bounds: (A C - B^2) over (A - 2 B v + C v^2).
-        if (a * c - b * b < kept_.limit() * (a * all * all - 2 * b * v * all + c * v * v)) {
+        const double most = alone ? all * all : a * all * all - 2 * b * v * all + c * v * v;
+        if ((alone ? c : a * c - b * b) < kept_.limit() * most) {
             offerPart(at, j);
         }
     }

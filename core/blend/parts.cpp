@@ -9,9 +9,9 @@
 
 namespace spile::blend {
 
-bool SetSums::keeps(const Sums& sums) const
+bool SetSums::keeps(const Sums& sums, double times) const
 {
-    const double slack = Sums::slack * amount;
+    const double slack = times * Sums::slack * amount;
     return amount >= sums.amountLeast - slack && amount <= sums.amountMost + slack &&
            std::all_of(bounds.begin(), bounds.end(),
                        [slack](double inside) { return inside >= -slack; });
@@ -80,9 +80,11 @@ std::optional<double> bestShare(const Sums& sums, const SetSums& set, std::size_
 
 namespace {
 
-// Where barrels are known without doubt and lie alike, nothing tells them apart; this much does,
-// and changes nothing else.
-constexpr double ridge = 1e-10;
+// Where barrels are known without doubt and lie alike, the distance is flat, and nothing holds
+// their parts. So each round is held a little by the last one's answer: the proximal point method
+// (R. T. Rockafellar, SIAM Journal on Control and Optimization 14 (1976) 877-898, memory).
+constexpr double hold = 1e-7;
+constexpr int rounds = 5;
 
 // The programme in w, the parts of the blend, of the barrels in `free`. With s, one over the
 // blend's amount, a whole barrel's part is V s, and s = s0 + s1 (w1 + w2 + ...): with whole barrels
@@ -165,7 +167,21 @@ public:
         add(row, static_cast<double>(barrels) * most, 0);
     }
 
-    [[nodiscard]] std::optional<std::vector<double>> run() const { return leastOf(made_); }
+    [[nodiscard]] std::optional<std::vector<double>> run() const
+    {
+        Quadratic held = made_;
+        std::optional<std::vector<double>> w;
+        for (int round = 0; round < rounds; ++round) {
+            for (std::size_t i = 0; w && i < free_.size(); ++i) {
+                held.g[i] = made_.g[i] - hold * (*w)[i];
+            }
+            w = leastOf(held);
+            if (!w) {
+                return std::nullopt;
+            }
+        }
+        return w;
+    }
 
     [[nodiscard]] double amountOf(const std::vector<double>& w) const
     {
@@ -179,14 +195,16 @@ public:
         for (std::size_t i = 0; i < n; ++i) {
             double row = 2 * made_.g[i];
             for (std::size_t j = 0; j < n; ++j) {
-                row += made_.h[i * n + j] * w[j];
+                row += (made_.h[i * n + j] - (i == j ? hold : 0)) * w[j];
             }
             sum += row * w[i] * typical_;
         }
         return sum;
     }
-    // What the ridge may have added to it.
-    [[nodiscard]] double doubt() const { return 10 * ridge * typical_; }
+    // How much less it could be, had the last round not been held.
+    [[nodiscard]] double doubt() const { return 10 * hold * typical_; }
+
+    [[nodiscard]] const SetSums& whole() const { return whole_; }
 
 private:
     void fillDistance()
@@ -205,7 +223,7 @@ private:
                 const double pair = i == j ? sums_.own[one] : sums_.pairs(one)[other];
                 const double value = pair / (sums_.amount[one] * sums_.amount[other]) +
                                      s1_ * (shared_[i] + shared_[j]) + both;
-                made_.h.push_back(value / typical_ + (i == j ? ridge : 0));
+                made_.h.push_back(value / typical_ + (i == j ? hold : 0));
             }
             made_.g.push_back((s0_ * shared_[i] + s0_ * s1_ * whole_.numerator) / typical_);
         }
@@ -263,11 +281,18 @@ std::optional<std::vector<double>> bestShares(const Sums& sums,
     }
     const double amount = programme.amountOf(*w);
     std::vector<double> shares;
+    SetSums all = programme.whole();
     for (std::size_t i = 0; i < parts.size(); ++i) {
-        shares.push_back(
-            std::clamp((*w)[i] * amount / sums.amount[parts[i]], sums.leastShare, 1.0));
+        const std::size_t part = parts[i];
+        const double share = std::clamp((*w)[i] * amount / sums.amount[part], sums.leastShare, 1.0);
+        shares.push_back(share);
+        all.amount += share * sums.amount[part];
+        for (std::size_t k = 0; k < sums.rows; ++k) {
+            all.bounds[k] += share * sums.bounds(part)[k];
+        }
     }
-    return shares;
+    constexpr double rounding = 10;  // of the programme, in times the slack
+    return all.keeps(sums, rounding) ? std::optional(shares) : std::nullopt;
 }
 
 double leastDistance(const Sums& sums, const std::vector<std::size_t>& barrels)

@@ -7,13 +7,14 @@
 
 namespace spile::blend {
 
-/// A set's sums: its numerator, its amount, and what it is inside each bound.
+/// A set's sums: its numerator, its amount, and what it is inside each bound. It keeps a bound to so
+/// many times the slack.
 struct SetSums {
     double numerator = 0;
     double amount = 0;
     std::vector<double> bounds;
 
-    [[nodiscard]] bool keeps(const Sums& sums) const;
+    [[nodiscard]] bool keeps(const Sums& sums, double times = 1) const;
     /// Whether it does with all of that barrel added.
     [[nodiscard]] bool keepsWith(const Sums& sums, std::size_t barrel) const;
     /// Add all of a barrel; `pairs` is the sum of its pairs with those that are in.

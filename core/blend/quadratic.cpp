@@ -19,18 +19,21 @@ double dot(const Vector& a, const Vector& b)
     return sum;
 }
 
-// Solves m x = right by elimination with the largest pivots; false if m has no inverse.
-bool solve(std::vector<Vector> m, Vector& right)
+// Makes m a triangle and does the same to `right`, by the largest pivots; false if m has no
+// inverse.
+bool eliminate(std::vector<Vector>& m, Vector& right)
 {
+    constexpr double nothing = 1e-14;
     const std::size_t n = right.size();
-    for (std::size_t k = 0; k < n; ++k) {
+    const auto largest = [&](std::size_t k) {
         std::size_t pivot = k;
         for (std::size_t i = k + 1; i < n; ++i) {
-            if (std::abs(m[i][k]) > std::abs(m[pivot][k])) {
-                pivot = i;
-            }
+            pivot = std::abs(m[i][k]) > std::abs(m[pivot][k]) ? i : pivot;
         }
-        constexpr double nothing = 1e-14;
+        return pivot;
+    };
+    for (std::size_t k = 0; k < n; ++k) {
+        const std::size_t pivot = largest(k);
         if (!(std::abs(m[pivot][k]) > nothing)) {
             return false;
         }
@@ -38,14 +41,23 @@ bool solve(std::vector<Vector> m, Vector& right)
         std::swap(right[k], right[pivot]);
         for (std::size_t i = k + 1; i < n; ++i) {
             const double times = m[i][k] / m[k][k];
-            for (std::size_t j = k; times != 0 && j < n; ++j) {
+            for (std::size_t j = k; j < n; ++j) {
                 m[i][j] -= times * m[k][j];
             }
             right[i] -= times * right[k];
         }
     }
-    for (std::size_t k = n; k-- > 0;) {
-        for (std::size_t j = k + 1; j < n; ++j) {
+    return true;
+}
+
+// Solves m x = right, x in its place.
+bool solve(std::vector<Vector> m, Vector& right)
+{
+    if (!eliminate(m, right)) {
+        return false;
+    }
+    for (std::size_t k = right.size(); k-- > 0;) {
+        for (std::size_t j = k + 1; j < right.size(); ++j) {
             right[k] -= m[k][j] * right[j];
         }
         right[k] /= m[k][k];
@@ -66,7 +78,6 @@ public:
         for (std::size_t step = 0; step < stepsMost; ++step) {
             const std::size_t worst = mostViolated();
             if (worst == p_.a.size()) {
-                refine();
                 return x_;
             }
             if (!bring(worst)) {
@@ -100,9 +111,9 @@ private:
         for (std::size_t i = 0; i < n; ++i) {
             x_[i] = -dot(inverse_[i], p_.g);
         }
-        for (std::size_t k = 0; k < p_.a.size(); ++k) {
-            sign_.push_back(1);
-            scale_.push_back(std::sqrt(dot(p_.a[k], p_.a[k])));
+        sign_.assign(p_.a.size(), 1);
+        for (const Vector& a : p_.a) {
+            scale_.push_back(std::sqrt(dot(a, a)));
         }
         return true;
     }
@@ -189,26 +200,25 @@ private:
         return true;
     }
 
-    // Once it is known which bounds hold with equality, x follows from them at once. The steps
-    // before have gathered rounding, most where H is nearly singular.
-    void refine()
+    // How far the multiplier can go up before an active bound's would turn, and which that is.
+    [[nodiscard]] std::pair<double, std::size_t> firstToTurn(const Vector& r) const
     {
-        const std::size_t n = p_.size;
-        const std::size_t all = n + active_.size();
-        std::vector<Vector> m(all, Vector(all, 0));
-        Vector right(all, 0);
-        for (std::size_t i = 0; i < n; ++i) {
-            std::copy_n(p_.h.begin() + static_cast<std::ptrdiff_t>(i * n), n, m[i].begin());
-            right[i] = -p_.g[i];
-            for (std::size_t k = 0; k < active_.size(); ++k) {
-                m[i][n + k] = m[n + k][i] = p_.a[active_[k]][i];
+        std::pair<double, std::size_t> first{std::numeric_limits<double>::infinity(), 0};
+        for (std::size_t i = 0; i < active_.size(); ++i) {
+            if (active_[i] >= p_.equalities && r[i] > 0) {
+                first = std::min(first, {force_[i] / r[i], i});
             }
         }
-        for (std::size_t k = 0; k < active_.size(); ++k) {
-            right[n + k] = p_.b[active_[k]];
+        return first;
+    }
+
+    void go(double step, const Vector& z, const Vector& r)
+    {
+        for (std::size_t i = 0; i < active_.size(); ++i) {
+            force_[i] -= step * r[i];
         }
-        if (solve(m, right)) {
-            std::copy_n(right.begin(), n, x_.begin());
+        for (std::size_t j = 0; j < x_.size(); ++j) {
+            x_[j] += step * z[j];
         }
     }
 
@@ -223,32 +233,20 @@ private:
             if (!direction(k, z, r, alone)) {
                 return false;
             }
-            double most = std::numeric_limits<double>::infinity();
-            std::size_t dropped = active_.size();
-            for (std::size_t i = 0; i < active_.size(); ++i) {
-                if (active_[i] >= p_.equalities && r[i] > 0 && force_[i] / r[i] < most) {
-                    most = force_[i] / r[i];
-                    dropped = i;
-                }
-            }
-            const double along = sign_[k] * dot(p_.a[k], z);
+            const auto [most, dropped] = firstToTurn(r);
+            double along = sign_[k] * dot(p_.a[k], z);
             constexpr double none = 1e-11;
-            const bool moves = along > none * alone;
-            const double full =
-                moves ? shortOf(k) / along : std::numeric_limits<double>::infinity();
+            if (along <= none * alone) {  // the active bounds leave x no way to go
+                z.assign(z.size(), 0);
+                along = 0;
+            }
+            const double full = shortOf(k) / along;  // infinite without a way
             const double step = std::min(most, full);
             if (!std::isfinite(step)) {
                 return false;  // no x keeps this bound beside the others
             }
-            for (std::size_t i = 0; i < active_.size(); ++i) {
-                force_[i] -= step * r[i];
-            }
+            go(step, z, r);
             multiplier += step;
-            if (moves) {
-                for (std::size_t j = 0; j < x_.size(); ++j) {
-                    x_[j] += step * z[j];
-                }
-            }
             if (full <= most) {
                 active_.push_back(k);
                 force_.push_back(multiplier);

@@ -24,6 +24,29 @@ std::vector<Bound> boundsOf(const Problem& problem)
     return bounds;
 }
 
+static double doubtOf(const Problem& problem, const Barrel& barrel)
+{
+    double doubt = 0;
+    for (std::size_t a = 0; a < problem.wishes.size(); ++a) {
+        const Wish& wish = problem.wishes[a];
+        doubt += wish.target ? wish.weight * barrel.deviation[a] * barrel.deviation[a] : 0;
+    }
+    return doubt;
+}
+
+// How the distances of two barrels from the target go together: d W d.
+static double pairOf(const Problem& problem, const Barrel& one, const Barrel& other)
+{
+    double sum = 0;
+    for (std::size_t a = 0; a < problem.wishes.size(); ++a) {
+        const Wish& wish = problem.wishes[a];
+        if (wish.target) {
+            sum += wish.weight * (one.mean[a] - *wish.target) * (other.mean[a] - *wish.target);
+        }
+    }
+    return sum;
+}
+
 Sums::Sums(const Problem& problem)
     : count(problem.barrels.size()),
       leastShare(problem.limits.leastShare),
@@ -36,25 +59,13 @@ Sums::Sums(const Problem& problem)
     rows = all.size();
     strengthRows = static_cast<std::size_t>(
         std::count_if(all.begin(), all.end(), [](const Bound& bound) { return !bound.wish; }));
-    pair.assign(count * count, 0);
-    for (std::size_t i = 0; i < count; ++i) {
-        const Barrel& one = problem.barrels[i];
+    for (const Barrel& one : problem.barrels) {
         amount.push_back(one.amount);
-        double doubt = 0;
-        for (std::size_t a = 0; a < problem.wishes.size(); ++a) {
-            const Wish& wish = problem.wishes[a];
-            if (!wish.target) {
-                continue;
-            }
-            doubt += wish.weight * one.deviation[a] * one.deviation[a];
-            const double off = wish.weight * (one.mean[a] - *wish.target);
-            for (std::size_t j = 0; j < count; ++j) {
-                const Barrel& other = problem.barrels[j];
-                pair[i * count + j] +=
-                    one.amount * other.amount * off * (other.mean[a] - *wish.target);
-            }
+        const double squared = one.amount * one.amount;
+        own.push_back(squared * (pairOf(problem, one, one) + doubtOf(problem, one)));
+        for (const Barrel& other : problem.barrels) {
+            pair.push_back(one.amount * other.amount * pairOf(problem, one, other));
         }
-        own.push_back(pair[i * count + i] + one.amount * one.amount * doubt);
         for (const Bound& bound : all) {
             const double level = bound.wish ? one.mean[*bound.wish] : one.strength;
             row.push_back(one.amount * (bound.upper ? bound.value - level : level - bound.value));

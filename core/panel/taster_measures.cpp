@@ -97,6 +97,7 @@ static std::optional<Measured> latestOf(const std::vector<Meeting>& meetings, bo
 static std::optional<Measured> driftOf(const std::vector<Meeting>& meetings, Measured fitted)
 {
     std::vector<double> apart;
+    apart.reserve(meetings.size());
     for (const Meeting& meeting : meetings) {
         apart.push_back(meeting.score - meeting.given);
     }

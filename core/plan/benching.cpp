@@ -118,6 +118,7 @@ Result<Bench> benchOf(ledger::Database& database, const outlook::CellarModel& mo
     bench.ask = ask;
     SPILE_ASSIGN(wishes, wishesOf(ask));
     std::vector<std::string> attributes;
+    attributes.reserve(wishes.size());
     for (const blend::Wish& wish : wishes) {
         attributes.push_back(wish.attribute);
     }

@@ -75,7 +75,7 @@ Result<std::map<std::string, double>> numbersOf(const json& object, const std::s
     }
     for (const auto& [attribute, value] : found->items()) {
         if (!value.is_number()) {
-            return wrong(name + " of " + attribute, "a number");
+            return wrong(std::string(name).append(" of ").append(attribute), "a number");
         }
         numbers[attribute] = value.get<double>();
     }
