@@ -63,13 +63,14 @@ struct PlacedLabel {
     std::vector<TextLine> lines;
 };
 
-/// Return the places of the symbols and the box for the words in a label of `width` by `height`,
-/// its corner at 0, 0. Two symbols if they fit beside each other, else one; where the words stand
-/// is chosen so that the code is largest. None if not even one symbol fits with a legible code.
+/// Where things stand in a label whose corner is at 0, 0.
 struct Arrangement {
-    std::vector<Box> symbols;
+    std::vector<Box> symbols;  ///< with their quiet zones
     Box words;
 };
+
+/// Arrange a label of `width` by `height`, in mm: two symbols if they fit beside each other, else
+/// one; the words where the code is largest. None if not even one symbol fits with a legible code.
 [[nodiscard]] std::optional<Arrangement> arrange(double width, double height, double module);
 
 /// Lay out one label in `cell` as `arrangement` says.
