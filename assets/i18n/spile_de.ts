@@ -78,6 +78,14 @@
         <source>Taste it soon and decide, or aim for something else.</source>
         <translation>Bald verkosten und entscheiden, oder ein anderes Ziel setzen.</translation>
     </message>
+    <message>
+        <source>the pH falls</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the gravity falls</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>Banner</name>
@@ -203,6 +211,14 @@
     <message>
         <source>Windows: what this beer should taste like</source>
         <translation>Fenster: wie dieses Bier schmecken soll</translation>
+    </message>
+    <message>
+        <source>Label</source>
+        <translation>Etikett</translation>
+    </message>
+    <message>
+        <source>Its label, as a file to print</source>
+        <translation>Sein Etikett, als Datei zum Drucken</translation>
     </message>
 </context>
 <context>
@@ -2549,6 +2565,100 @@
     </message>
 </context>
 <context>
+    <name>LabelStock</name>
+    <message>
+        <source>On what are they printed?</source>
+        <translation>Worauf wird gedruckt?</translation>
+    </message>
+    <message>
+        <source>Head plates have two codes and are cut out of plain paper. They grow with the distance.</source>
+        <translation>Bodenschilder haben zwei Codes und werden aus Papier ausgeschnitten. Mit dem Abstand werden sie größer.</translation>
+    </message>
+    <message>
+        <source>Read from how far?</source>
+        <translation>Aus welchem Abstand gelesen?</translation>
+    </message>
+    <message>
+        <source>First free label of the sheet</source>
+        <translation>Erstes freies Etikett des Bogens</translation>
+    </message>
+    <message>
+        <source>A test page first</source>
+        <translation>Zuerst eine Probeseite</translation>
+    </message>
+    <message>
+        <source>Outlines and a line of 50 mm, for plain paper</source>
+        <translation>Umrisse und eine Linie von 50 mm, für Papier</translation>
+    </message>
+</context>
+<context>
+    <name>LabelsPage</name>
+    <message>
+        <source>Labels</source>
+        <translation>Etiketten</translation>
+    </message>
+    <message>
+        <source>Write it anew</source>
+        <translation>Neu schreiben</translation>
+    </message>
+    <message>
+        <source>Write the label file</source>
+        <translation>Etikettendatei schreiben</translation>
+    </message>
+    <message>
+        <source>Not like this: see above</source>
+        <translation>So nicht: siehe oben</translation>
+    </message>
+    <message>
+        <source>The label file is written. Print it at 100 %, &quot;actual size&quot;.</source>
+        <translation>Die Etikettendatei ist geschrieben. Drucke sie mit 100 %, „tatsächliche Größe“.</translation>
+    </message>
+    <message>
+        <source>For which barrels?</source>
+        <translation>Für welche Fässer?</translation>
+    </message>
+    <message>
+        <source>Spare labels have new codes. Stick one on a barrel, scan it, and register the barrel with it.</source>
+        <translation>Vorratsetiketten haben neue Codes. Kleb eines auf ein Fass, scanne es und melde das Fass damit an.</translation>
+    </message>
+    <message>
+        <source>How many?</source>
+        <translation>Wie viele?</translation>
+    </message>
+    <message>
+        <source>The label: %1</source>
+        <translation>Das Etikett: %1</translation>
+    </message>
+    <message>
+        <source>Where is the file put?</source>
+        <translation>Wohin mit der Datei?</translation>
+    </message>
+    <message>
+        <source>Matt white stock, printed by thermal transfer with a resin ribbon, or under a matt film. No gloss: it glares in the light of a phone.</source>
+        <translation>Mattweißes Material, im Thermotransfer mit Harzband bedruckt oder unter einer matten Folie. Nichts Glänzendes: Es blendet im Licht des Telefons.</translation>
+    </message>
+    <message>
+        <source>Print one page at 100 %, &quot;actual size&quot;, and measure the line of 50 mm: on head plates it is at the foot, else on the test page.</source>
+        <translation>Drucke eine Seite mit 100 %, „tatsächliche Größe“, und miss die Linie von 50 mm nach: bei Bodenschildern unten auf der Seite, sonst auf der Probeseite.</translation>
+    </message>
+    <message>
+        <source>Read more in the handbook</source>
+        <translation>Mehr dazu im Handbuch</translation>
+    </message>
+    <message>
+        <source>What one looks like</source>
+        <translation>So sieht eines aus</translation>
+    </message>
+    <message>
+        <source>To make them last</source>
+        <translation>Damit sie halten</translation>
+    </message>
+    <message>
+        <source>Stick it on a dry head, on one board if it is wide enough, away from the joints and from the edge that drips.</source>
+        <translation>Kleb es auf einen trockenen Boden, auf ein einziges Brett, wenn es breit genug ist, weg von den Fugen und von der Kante, an der es tropft.</translation>
+    </message>
+</context>
+<context>
     <name>Ladder</name>
     <message>
         <source>%1, %2</source>
@@ -3186,6 +3296,45 @@
         <source>It can be scanned once it has a label; until then type the code, or find the barrel in the list.</source>
         <translation>Scannen geht, sobald es ein Etikett hat; bis dahin tippe den Code ein oder suche das Fass in der Liste.</translation>
     </message>
+    <message>
+        <source>Its label</source>
+        <translation>Sein Etikett</translation>
+    </message>
+    <message>
+        <source>As a file to print</source>
+        <translation>Als Datei zum Drucken</translation>
+    </message>
+</context>
+<context>
+    <name>ScanAdvice</name>
+    <message>
+        <source>Still too dark: go closer.</source>
+        <translation>Noch zu dunkel: Geh näher heran.</translation>
+    </message>
+    <message>
+        <source>Too dark: switch on the torch.</source>
+        <translation>Zu dunkel: Schalte die Lampe ein.</translation>
+    </message>
+    <message>
+        <source>Too dark: bring a light.</source>
+        <translation>Zu dunkel: Hol ein Licht.</translation>
+    </message>
+    <message>
+        <source>Go closer.</source>
+        <translation>Geh näher heran.</translation>
+    </message>
+    <message>
+        <source>Hold still.</source>
+        <translation>Halt still.</translation>
+    </message>
+    <message>
+        <source>Wipe the label.</source>
+        <translation>Wisch das Etikett ab.</translation>
+    </message>
+    <message>
+        <source>Not read yet. Go closer, give it light, wipe the label.</source>
+        <translation>Noch nicht gelesen. Geh näher heran, mach Licht, wisch das Etikett ab.</translation>
+    </message>
 </context>
 <context>
     <name>ScanHit</name>
@@ -3204,6 +3353,14 @@
     <message>
         <source>Try again</source>
         <translation>Noch einmal</translation>
+    </message>
+    <message>
+        <source>This one</source>
+        <translation>Dieses</translation>
+    </message>
+    <message>
+        <source>Also in view</source>
+        <translation>Auch im Bild</translation>
     </message>
 </context>
 <context>
@@ -3237,8 +3394,12 @@
         <translation>Tippe den Code vom Etikett ein oder wähle das Fass aus der Liste.</translation>
     </message>
     <message>
-        <source>Not read yet. Go closer, give it light, wipe the label.</source>
-        <translation>Noch nicht gelesen. Geh näher heran, mach Licht, wisch das Etikett ab.</translation>
+        <source>Is this %1?</source>
+        <translation>Ist das %1?</translation>
+    </message>
+    <message>
+        <source>Type the code from the label, or go back.</source>
+        <translation>Tippe den Code vom Etikett ein oder geh zurück.</translation>
     </message>
 </context>
 <context>
@@ -4293,6 +4454,21 @@
     </message>
 </context>
 <context>
+    <name>SurePad</name>
+    <message>
+        <source>The head says %1</source>
+        <translation>Der Boden sagt %1</translation>
+    </message>
+    <message>
+        <source>Scan the head to be sure</source>
+        <translation>Zur Sicherheit den Boden scannen</translation>
+    </message>
+    <message>
+        <source>Scan head</source>
+        <translation>Boden scannen</translation>
+    </message>
+</context>
+<context>
     <name>TakeBack</name>
     <message>
         <source>Taken back: it does not count.</source>
@@ -4611,6 +4787,14 @@
     <message>
         <source>When barrels are ready</source>
         <translation>Wann Fässer reif sind</translation>
+    </message>
+    <message>
+        <source>Labels</source>
+        <translation>Etiketten</translation>
+    </message>
+    <message>
+        <source>Labels for the barrels&apos; heads</source>
+        <translation>Etiketten für die Fassböden</translation>
     </message>
 </context>
 <context>
@@ -5644,6 +5828,10 @@
         <source>The work sheet is done: all of it is kept.</source>
         <translation>Der Arbeitsbogen ist fertig: Alles ist gespeichert.</translation>
     </message>
+    <message>
+        <source>The head says %1: it is the right barrel.</source>
+        <translation>Der Boden sagt %1: Es ist das richtige Fass.</translation>
+    </message>
 </context>
 <context>
     <name>spile::viewmodels::AttributeRows</name>
@@ -6186,6 +6374,113 @@
     </message>
 </context>
 <context>
+    <name>spile::viewmodels::LabelsViewModel</name>
+    <message>
+        <source>Labels of this size are too small to be read from %1. They serve up to %2.</source>
+        <translation>Etiketten dieser Größe sind zu klein, um sie aus %1 zu lesen. Sie genügen bis %2.</translation>
+    </message>
+    <message>
+        <source>No barrel is registered yet.</source>
+        <translation>Noch ist kein Fass angemeldet.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 × %2 mm, %n symbol(s) with modules of %3 mm</source>
+        <translation>
+            <numerusform>%1 × %2 mm, %n Code mit Modulen von %3 mm</numerusform>
+            <numerusform>%1 × %2 mm, %n Codes mit Modulen von %3 mm</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <comment>labels, pages</comment>
+        <translation>%1 auf %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n label(s)</source>
+        <translation>
+            <numerusform>%n Etikett</numerusform>
+            <numerusform>%n Etiketten</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n page(s)</source>
+        <translation>
+            <numerusform>%n Seite</numerusform>
+            <numerusform>%n Seiten</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>There is no folder to write to. Put in a memory stick.</source>
+        <translation>Es gibt keinen Ordner, in den geschrieben werden kann. Steck einen USB-Stick ein.</translation>
+    </message>
+    <message>
+        <source>Barrel labels</source>
+        <translation>Fassetiketten</translation>
+    </message>
+    <message>
+        <source>%1 on %2, %3, in %4.</source>
+        <comment>labels, pages, size, folder</comment>
+        <translation>%1 auf %2, %3, Ordner: %4.</translation>
+    </message>
+    <message>
+        <source>A box stands for characters that the font lacks: %1</source>
+        <translation>Ein Kästchen steht für Zeichen, die der Schrift fehlen: %1</translation>
+    </message>
+    <message>
+        <source>All barrels</source>
+        <translation>Alle Fässer</translation>
+    </message>
+    <message>
+        <source>Spare codes</source>
+        <translation>Vorratscodes</translation>
+    </message>
+    <message>
+        <source>Head plates</source>
+        <translation>Bodenschilder</translation>
+    </message>
+    <message>
+        <source>Sheets of labels</source>
+        <translation>Etikettenbogen</translation>
+    </message>
+    <message>
+        <source>A label roll</source>
+        <translation>Etikettenrolle</translation>
+    </message>
+    <message>
+        <source>US Letter</source>
+        <translation>US Letter</translation>
+    </message>
+    <message>
+        <source>%1 × %2 mm</source>
+        <translation>%1 × %2 mm</translation>
+    </message>
+    <message>
+        <source>%1, %2 of %3 × %4 mm</source>
+        <comment>paper, labels on it, width, height</comment>
+        <translation>%1, %2 zu %3 × %4 mm</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>Zoll</translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation>cm</translation>
+    </message>
+    <message>
+        <source>%1 in</source>
+        <translation>%1 Zoll</translation>
+    </message>
+    <message>
+        <source>%1 cm</source>
+        <translation>%1 cm</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+</context>
+<context>
     <name>spile::viewmodels::NewFlightViewModel</name>
     <message>
         <source>high acidity</source>
@@ -6529,12 +6824,8 @@
         <translation>Zwei Fässer haben den Code %1 bekommen. Welches ist es?</translation>
     </message>
     <message>
-        <source>This is %1, the sheet is for %2.</source>
-        <translation>Das ist %1, der Bogen ist für %2.</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
+        <source>This is %1, not %2.</source>
+        <translation>Das ist %1, nicht %2.</translation>
     </message>
 </context>
 <context>

@@ -243,6 +243,30 @@
     </message>
 </context>
 <context>
+    <name>spile::viewmodels::LabelsViewModel</name>
+    <message numerus="yes">
+        <source>%1 × %2 mm, %n symbol(s) with modules of %3 mm</source>
+        <translation>
+            <numerusform>%1 × %2 mm, %n symbol with modules of %3 mm</numerusform>
+            <numerusform>%1 × %2 mm, %n symbols with modules of %3 mm</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n label(s)</source>
+        <translation>
+            <numerusform>%n label</numerusform>
+            <numerusform>%n labels</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n page(s)</source>
+        <translation>
+            <numerusform>%n page</numerusform>
+            <numerusform>%n pages</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>spile::viewmodels::NewFlightViewModel</name>
     <message numerus="yes">
         <source>Draw from %n barrel(s)</source>

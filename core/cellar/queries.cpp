@@ -135,6 +135,13 @@ Result<std::vector<BarrelRow>> barrelsWithCode(Database& database, const std::st
     return barrelList(database, query_text::barrelByCode, code);
 }
 
+Result<std::vector<BarrelRow>> barrelsWithCodeBeginning(Database& database,
+                                                        const std::string& beginning, int limit)
+{
+    const std::string past = beginning + '~';  // which comes after all characters of a code
+    return barrelList(database, query_text::barrelsByCodeFrom, beginning, past, limit);
+}
+
 Result<std::string> nameOfPerson(Database& database, const SubjectId& person)
 {
     SPILE_ASSIGN(name, database.first([](const Row& row) { return row.text(0); },

@@ -71,6 +71,10 @@ struct AfterDue {
 /// The barrels with this code: one, unless two devices gave the same code to two barrels.
 [[nodiscard]] Result<std::vector<BarrelRow>> barrelsWithCode(ledger::Database& database,
                                                              const std::string& code);
+/// The barrels whose code begins with `beginning`, by their codes; `limit` of them.
+[[nodiscard]] Result<std::vector<BarrelRow>> barrelsWithCodeBeginning(ledger::Database& database,
+                                                                      const std::string& beginning,
+                                                                      int limit);
 
 /// What every fact about a barrel has.
 struct FactRow {

@@ -33,6 +33,8 @@ inline constexpr std::string_view barrelsByDue = SPILE_BARREL_COLUMNS
     "ORDER BY d.due_ms, d.subject LIMIT ?";
 inline constexpr std::string_view barrelByCode =
     SPILE_ALL_BARRELS "WHERE b.code = ? ORDER BY b.subject";
+inline constexpr std::string_view barrelsByCodeFrom =
+    SPILE_ALL_BARRELS "WHERE b.code >= ? AND b.code < ? ORDER BY b.code, b.subject LIMIT ?";
 inline constexpr std::string_view barrelById = SPILE_ALL_BARRELS "WHERE b.subject = ?";
 inline constexpr std::string_view placeById =
     "SELECT name, parent FROM state_place WHERE subject = ? AND voided = 0 ORDER BY when_ms, "
@@ -269,18 +271,21 @@ inline constexpr std::string_view stayTopUps =
 #undef SPILE_OWN_CHAIN
 
 inline constexpr std::array all = {
-    barrelsInOrder, barrelsByDue,     barrelByCode,   barrelById,      placeById,
-    fills,          gauges,           draws,          tastings,        readings,
-    lastReading,    photos,           topUps,         doses,           repairs,
-    unusualSteps,   measuresOfBarrel, climates,       checks,          moves,
-    verdictsGiven,  emptyings,        scoresOf,       faultsOf,        attachedTo,
-    namedPeople,    namedPlaces,      namedTargets,   namedBatches,    namedDevices,
-    nameOfPerson,   nameOfBatch,      targetOfBarrel, windowsOfTarget, scoredSinceFill,
-    ownActs,        lastHandedOut,    coveredSeq,     ownKindsAfter,   ownPhotosAfter,
-    lastTakenIn,    heldByPeer,       ownCountAfter,  outlookOfBarrel, outlooksByBest,
-    targetOfBatch,  entryOfTarget,    flightsByTime,  flightById,      glassesOfFlight,
-    batchOfBarrel,  tastesOfFlight,   glassOfTaste,   lastLook,        lastFaults,
-    lastAcidity,    stayBarrel,       stayPlaces,     stayFills,       stayEnds,
-    stayScores,     stayDirections,   stayTopUps};
+    barrelsInOrder,  barrelsByDue,     barrelByCode,    barrelsByCodeFrom,
+    barrelById,      placeById,        fills,           gauges,
+    draws,           tastings,         readings,        lastReading,
+    photos,          topUps,           doses,           repairs,
+    unusualSteps,    measuresOfBarrel, climates,        checks,
+    moves,           verdictsGiven,    emptyings,       scoresOf,
+    faultsOf,        attachedTo,       namedPeople,     namedPlaces,
+    namedTargets,    namedBatches,     namedDevices,    nameOfPerson,
+    nameOfBatch,     targetOfBarrel,   windowsOfTarget, scoredSinceFill,
+    ownActs,         lastHandedOut,    coveredSeq,      ownKindsAfter,
+    ownPhotosAfter,  lastTakenIn,      heldByPeer,      ownCountAfter,
+    outlookOfBarrel, outlooksByBest,   targetOfBatch,   entryOfTarget,
+    flightsByTime,   flightById,       glassesOfFlight, batchOfBarrel,
+    tastesOfFlight,  glassOfTaste,     lastLook,        lastFaults,
+    lastAcidity,     stayBarrel,       stayPlaces,      stayFills,
+    stayEnds,        stayScores,       stayDirections,  stayTopUps};
 
 }  // namespace spile::cellar::query_text

@@ -9,7 +9,34 @@ namespace spile::scan {
 
 static constexpr std::string_view alphanumeric = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ $%*+-./:";
 static constexpr std::size_t longestText = 20;  // version 2 at level H
-static constexpr int levelH = 8;                // of ZXing's 0 to 8
+
+static ModuleGrid encode(const std::string& text, QrLevel level)
+{
+    // ZXing's 0 to 8 in pairs: L, M, Q, H.
+    const int eccLevel = level == QrLevel::M ? 4 : level == QrLevel::Q ? 6 : 8;
+    const ZXing::BitMatrix bits = ZXing::MultiFormatWriter(ZXing::BarcodeFormat::QRCode)
+                                      .setEccLevel(eccLevel)
+                                      .setMargin(0)
+                                      .encode(text, 0, 0);
+    ModuleGrid grid;
+    grid.size = bits.width();
+    grid.modules.reserve(static_cast<std::size_t>(grid.size) * static_cast<std::size_t>(grid.size));
+    for (int row = 0; row < grid.size; ++row) {
+        for (int column = 0; column < grid.size; ++column) {
+            grid.modules.push_back(bits.get(column, row));
+        }
+    }
+    return grid;
+}
+
+std::optional<ModuleGrid> encodeQr(const std::string& text, QrLevel level)
+{
+    try {
+        return encode(text, level);
+    } catch (const std::exception&) {  // too long, or a character it does not know
+        return std::nullopt;
+    }
+}
 
 Result<ModuleGrid> makeQr(std::string_view text)
 {
@@ -20,20 +47,7 @@ Result<ModuleGrid> makeQr(std::string_view text)
         return fail(ErrorCode::Malformed, "QR text", std::string(text), std::string(alphanumeric));
     }
     try {
-        const ZXing::BitMatrix bits = ZXing::MultiFormatWriter(ZXing::BarcodeFormat::QRCode)
-                                          .setEccLevel(levelH)
-                                          .setMargin(0)
-                                          .encode(std::string(text), 0, 0);
-        ModuleGrid grid;
-        grid.size = bits.width();
-        grid.modules.reserve(static_cast<std::size_t>(grid.size) *
-                             static_cast<std::size_t>(grid.size));
-        for (int row = 0; row < grid.size; ++row) {
-            for (int column = 0; column < grid.size; ++column) {
-                grid.modules.push_back(bits.get(column, row));
-            }
-        }
-        return grid;
+        return encode(std::string(text), QrLevel::H);
     } catch (const std::exception& e) {  // not seen for texts of this range
         return fail(ErrorCode::Unsupported, "QR text", std::string(text), e.what());
     }

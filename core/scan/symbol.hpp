@@ -3,6 +3,9 @@
 #include "core/base/result.hpp"
 
 #include <cstddef>
+#include <cstdint>
+#include <optional>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -27,5 +30,12 @@ struct ModuleGrid {
 /// Errors    OutOfRange for another length; Malformed for another character.
 /// Source    ISO/IEC 18004, encoded by ZXing.
 [[nodiscard]] Result<ModuleGrid> makeQr(std::string_view text);
+
+/// The error correction levels of QR symbols that bear damage: a fraction of about 1/7, 1/4, 3/10
+/// of their codewords may be wrong.
+enum class QrLevel : std::uint8_t { M, Q, H };
+
+/// Make the smallest QR symbol of any text. None if ZXing cannot encode it.
+[[nodiscard]] std::optional<ModuleGrid> encodeQr(const std::string& text, QrLevel level);
 
 }  // namespace spile::scan

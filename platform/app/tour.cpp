@@ -376,10 +376,24 @@ std::vector<Tour::Scene> Tour::exchanging()
             {QStringLiteral("day-file"), [this] { app_.openDayFile(); }},
             {QStringLiteral("day-file-written"), [this] { app_.dayFile()->write(); }},
             {QStringLiteral("take-in"), [this] { app_.openTakeIn(); }},
+            {QStringLiteral("labels"),
+             [this] {
+                 showBarrel();
+                 app_.openLabelsOfBarrel();
+             }},
+            {QStringLiteral("labels-spare"),
+             [this] {
+                 app_.labels()->chooseSubject(2);
+                 app_.labels()->chooseKind(1);
+             }},
             {QStringLiteral("settings"), [this] { app_.navigator()->open(Navigator::Settings); }},
             {QStringLiteral("handbook"), [this] { app_.openHandbook(); }},
             {QStringLiteral("handbook-page"), [this] { app_.handbook()->setCurrent(0); }},
-            {QStringLiteral("scan"), [this] { app_.navigator()->go(Navigator::Scan); }}};
+            {QStringLiteral("scan"), [this] { app_.navigator()->go(Navigator::Scan); }},
+            {QStringLiteral("scan-head"), [this] {
+                 showBarrel();
+                 app_.scanToBeSure(app_.barrel()->barrelId(), app_.barrel()->name());
+             }}};
 }
 
 }  // namespace spile::app

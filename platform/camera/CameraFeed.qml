@@ -9,6 +9,7 @@ Item {
     property bool torchPossible: false
     property bool zoomedIn: false
     property bool zoomPossible: false
+    property bool focusPossible: false
     property bool started: true // it was asked for pictures
     property string problem // as FrameSource has it
 
@@ -19,6 +20,7 @@ Item {
 
     function takePhoto(folder: string) {
     }
+    // A place of the picture, from 0, 0 at the top left to 1, 1.
     function focusOn(place: point) {
     }
 }

@@ -14,6 +14,7 @@ FrameSource {
 
     torchPossible: view.feed !== null && view.feed.torchPossible
     zoomPossible: view.feed !== null && view.feed.zoomPossible
+    focusPossible: view.feed !== null && view.feed.focusPossible
     problem: view.feed === null ? "" : view.feed.problem.length > 0 ? view.feed.problem
            : tap.unreadable ? "unreadable" : view.silent && !tap.running ? "busy" : ""
     property bool silent: false
@@ -30,9 +31,16 @@ FrameSource {
     FrameTap {
         id: tap
         sink: output.videoSink
-        onRead: (text, format) => {
+        onRead: (texts, formats) => {
             if (view.active) {
-                view.codeRead(text, format)
+                view.texts = texts
+                view.formats = formats
+                view.codesRead()
+            }
+        }
+        onNothing: advice => {
+            if (view.active) {
+                view.nothingRead(advice)
             }
         }
         onPhotoTaken: file => view.photoTaken(file)
@@ -73,9 +81,12 @@ FrameSource {
             view.feed.takePhoto(folder)
         }
     }
+    // The picture fills more than this item, or less.
     function focusOn(place: point) {
         if (view.feed !== null) {
-            view.feed.focusOn(place)
+            const shown = output.contentRect
+            view.feed.focusOn(Qt.point((place.x * view.width - shown.x) / shown.width,
+                                       (place.y * view.height - shown.y) / shown.height))
         }
     }
 }

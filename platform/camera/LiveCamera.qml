@@ -10,6 +10,7 @@ CameraFeed {
 
     torchPossible: camera.active && camera.isTorchModeSupported(Camera.TorchOn)
     zoomPossible: camera.active && camera.maximumZoomFactor > camera.minimumZoomFactor
+    focusPossible: camera.active && access.focusesWhereTold(camera)
     started: camera.active
     problem: !live.there ? "absent" : access.denied ? "denied" : camera.error === Camera.NoError ? ""
            : access.failureIsDenial ? "denied" : "busy"

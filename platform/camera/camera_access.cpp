@@ -35,6 +35,12 @@ bool CameraAccess::isFailureDenial()
 #endif
 }
 
+bool CameraAccess::focusesWhereTold(const QCamera* camera)
+{
+    return camera != nullptr &&
+           camera->supportedFeatures().testFlag(QCamera::Feature::CustomFocusPoint);
+}
+
 void CameraAccess::answer(bool granted)
 {
     granted_ = granted;

@@ -1,12 +1,13 @@
 #pragma once
 
+#include <QCamera>
 #include <QObject>
 #include <QtQml/qqmlregistration.h>
 
 namespace spile::camera {
 
-/// Whether this app may use the camera. From Qt 6.5 on the app asks; before, phones ask by
-/// themselves when the camera opens, and a refusal is only seen as a camera that fails.
+/// Whether this app may use the camera, and what for. From Qt 6.5 on the app asks; before, phones
+/// ask by themselves when the camera opens, and a refusal is only seen as a camera that fails.
 class CameraAccess : public QObject {
     Q_OBJECT
     QML_ELEMENT
@@ -19,6 +20,8 @@ public:
     using QObject::QObject;
 
     Q_INVOKABLE void ask();
+    /// Whether a place of its picture can be focused on. QML cannot read the flags that say so.
+    [[nodiscard]] Q_INVOKABLE static bool focusesWhereTold(const QCamera* camera);
 
     [[nodiscard]] bool isGranted() const { return granted_; }
     [[nodiscard]] bool isDenied() const { return denied_; }

@@ -7,6 +7,7 @@
 #include <QTemporaryFile>
 #include <QThreadPool>
 #include <mutex>
+#include <optional>
 #include <utility>
 
 namespace spile::camera {
@@ -15,12 +16,26 @@ struct FrameTap::Mailbox {
     std::mutex mutex;
     FrameTap* owner = nullptr;  // gone once null
     QVideoFrame newest;
-    bool posted = false;
 };
 
 namespace {
 
 constexpr int photoQuality = 92;
+
+/// Mapped where it is read, not where it comes.
+class TappedFrame final : public frames::Frame {
+public:
+    explicit TappedFrame(QVideoFrame frame) : frame_(std::move(frame)) {}
+    picture::LuminanceView luminance() override
+    {
+        mapped_.emplace(std::move(frame_));
+        return mapped_->luminance().value_or(picture::LuminanceView());
+    }
+
+private:
+    QVideoFrame frame_;
+    std::optional<MappedFrame> mapped_;
+};
 
 // Return the file, or nothing if it cannot be made.
 QString keepPicture(const QVideoFrame& frame, const QString& folder)
@@ -44,9 +59,17 @@ QString keepPicture(const QVideoFrame& frame, const QString& folder)
 FrameTap::FrameTap(QObject* parent) : QObject(parent), mailbox_(std::make_shared<Mailbox>())
 {
     mailbox_->owner = this;
-    connect(&reader_, &frames::FrameReader::read, this, &FrameTap::read);
-    // Emitted in other threads.
-    connect(this, &FrameTap::frameCame, this, &FrameTap::takeNewest, Qt::QueuedConnection);
+    connect(&reader_, &frames::FrameReader::read, this,
+            [this](const QList<QString>& texts, const QList<QString>& formats) {
+                count(taken_);
+                emit read(texts, formats);
+            });
+    connect(&reader_, &frames::FrameReader::nothing, this, [this](const QString& advice) {
+        count(taken_);
+        emit nothing(advice);
+    });
+    connect(&reader_, &frames::FrameReader::unreadable, this, [this] { count(dropped_); });
+    // Emitted in another thread.
     connect(this, &FrameTap::pictureMade, this, &FrameTap::tellPhoto, Qt::QueuedConnection);
 }
 
@@ -70,8 +93,8 @@ void FrameTap::setSink(QVideoSink* sink)
             sink_, &QVideoSink::videoFrameChanged, [mailbox = mailbox_](const QVideoFrame& frame) {
                 const std::lock_guard lock(mailbox->mutex);
                 mailbox->newest = frame;
-                if (mailbox->owner != nullptr && !std::exchange(mailbox->posted, true)) {
-                    emit mailbox->owner->frameCame();
+                if (mailbox->owner != nullptr && frame.isValid()) {  // else the sink is emptied
+                    mailbox->owner->reader_.offer(std::make_unique<TappedFrame>(frame));
                 }
             });
     }
@@ -87,27 +110,13 @@ void FrameTap::restart()
         const std::lock_guard lock(mailbox_->mutex);
         mailbox_->newest = {};
     }
+    reader_.restart();
     emit changed();
 }
 
-void FrameTap::takeNewest()
+void FrameTap::count(int& frames)
 {
-    QVideoFrame frame;
-    {
-        const std::lock_guard lock(mailbox_->mutex);
-        mailbox_->posted = false;
-        frame = mailbox_->newest;
-    }
-    if (!frame.isValid()) {  // a sink is emptied by such a frame
-        return;
-    }
-    const MappedFrame mapped(frame);
-    const auto& luminance = mapped.luminance();
-    const bool first = luminance ? taken_++ == 0 : dropped_++ == 0;
-    if (luminance) {
-        reader_.offer(*luminance);
-    }
-    if (first) {
+    if (frames++ == 0) {
         emit changed();
     }
 }

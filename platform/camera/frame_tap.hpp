@@ -13,7 +13,7 @@
 namespace spile::camera {
 
 /// Taps the frames that are shown and has codes read in them. Frames may come in any thread, as
-/// often as they like: only the newest is kept, and looked at in the thread of this object.
+/// often as they like: only the newest is kept. It is mapped and read in the pool, never here.
 class FrameTap : public QObject {
     Q_OBJECT
     QML_ELEMENT
@@ -43,16 +43,17 @@ public:
 signals:
     void sinkChanged();
     void changed();
-    void read(const QString& text, const QString& format);
+    /// As FrameReader has them.
+    void read(const QList<QString>& texts, const QList<QString>& formats);
+    void nothing(const QString& advice);
     void photoTaken(const QString& file);
     void photoFailed();
-    // Of its own, from other threads.
-    void frameCame();
+    // Of its own, from another thread.
     void pictureMade(const QString& file);
 
 private:
     struct Mailbox;
-    void takeNewest();
+    void count(int& frames);
     void tellPhoto(const QString& file);
 
     frames::FrameReader reader_;

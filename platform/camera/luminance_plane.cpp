@@ -27,11 +27,13 @@ std::optional<LuminancePlane> luminancePlane(QVideoFrameFormat::PixelFormat form
         case QVideoFrameFormat::Format_Y16:
             return LuminancePlane{1, 2};
         case QVideoFrameFormat::Format_BGRA8888:
+        case QVideoFrameFormat::Format_BGRA8888_Premultiplied:
         case QVideoFrameFormat::Format_BGRX8888:
         case QVideoFrameFormat::Format_RGBA8888:
         case QVideoFrameFormat::Format_RGBX8888:
             return LuminancePlane{1, 4};
         case QVideoFrameFormat::Format_ARGB8888:
+        case QVideoFrameFormat::Format_ARGB8888_Premultiplied:
         case QVideoFrameFormat::Format_XRGB8888:
         case QVideoFrameFormat::Format_ABGR8888:
         case QVideoFrameFormat::Format_XBGR8888:

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/labels/stock.hpp"
 #include "platform/desk/session.hpp"
 
 #include <optional>
@@ -50,6 +51,20 @@ struct AdmitOptions {
 /// Errors    those of outlook::calendarOf() and of every act.
 [[nodiscard]] Result<void> foresee(const Session& session, cellar::Cellar& cellar);
 [[nodiscard]] int read(Session& session, const std::vector<std::string>& images);
+
+struct LabelOptions {
+    std::string out;
+    std::vector<std::string> barrels;  // each by its code or its mark
+    bool all = false;
+    std::optional<int> spares;
+    std::string stock{labels::usualPlate};
+    double distance = 0.6;  // m
+    int from = 1;
+    bool testPage = false;
+    bool force = false;
+    bool listStock = false;
+};
+[[nodiscard]] int makeLabels(Session& session, const LabelOptions& options);
 
 struct BenchOptions {
     std::string spec;  // a file: see bench_spec.hpp

@@ -28,6 +28,7 @@ struct CommandLine {
     DemoOptions demo;
     BenchOptions bench;
     AdmitOptions admission;
+    LabelOptions labels;
     std::string dayFile, to, kind, id, on;
     std::vector<std::string> files;
     std::vector<std::string> words;  // all after "work", whose options are the calculator's own
@@ -136,6 +137,35 @@ void addLooking(CLI::App& app, CommandLine& line)
     reading->callback([&] { line.run = [&](Session& s) { return read(s, line.files); }; });
 }
 
+void addLabels(CLI::App& app, CommandLine& line)
+{
+    LabelOptions& options = line.labels;
+    auto* printing = app.add_subcommand("labels", "Write labels for barrels as a PDF file");
+    printing->add_option("--out", options.out, "The PDF file to write");
+    printing->add_option("barrels", options.barrels, "Barrels by their codes or marks");
+    printing->add_flag("--all", options.all, "All barrels");
+    printing->add_option("--spare", options.spares,
+                         "So many labels with new codes, for barrels to be registered later");
+    auto* stock = printing->add_option("--stock", options.stock, "What they are printed on")
+                      ->capture_default_str();
+    auto* plate = printing->add_flag_callback(
+        "--plate", [&] { options.stock = spile::labels::usualPlate; },
+        "Head plates to cut out of plain paper: the default");
+    auto* roll = printing->add_flag_callback(
+        "--roll", [&] { options.stock = spile::labels::usualRoll; }, "A roll of 100 x 50 mm");
+    stock->excludes(plate)->excludes(roll);
+    plate->excludes(roll);
+    printing->add_option("--distance", options.distance, "From how far they are read, in m")
+        ->capture_default_str();
+    printing->add_option("--from", options.from, "The first free label of a sheet that was begun")
+        ->capture_default_str();
+    printing->add_flag("--test-page", options.testPage,
+                       "First a page for plain paper: outlines, and a line of 50 mm");
+    printing->add_flag("--force", options.force, "Write over a file that is there");
+    printing->add_flag("--list-stock", options.listStock, "List what labels can be printed on");
+    printing->callback([&] { line.run = [&](Session& s) { return makeLabels(s, line.labels); }; });
+}
+
 void addWorking(CLI::App& app, CommandLine& line)
 {
     auto* benching = app.add_subcommand(
@@ -177,6 +207,7 @@ int runCommand(int argc, char** argv)
     addMaking(app, line);
     addExchange(app, line);
     addLooking(app, line);
+    addLabels(app, line);
     addWorking(app, line);
     try {
         app.parse(argc, argv);

@@ -11,12 +11,19 @@ Item {
     property bool torchPossible: false
     property bool zoomedIn: false
     property bool zoomPossible: false
+    property bool focusPossible: false
     // "": none; "absent": there is no camera; "denied": the person or system does not allow it;
     // "busy": it gives no pictures; "unreadable": pictures come that this app cannot read.
     property string problem
 
-    // A code in a frame, each time it is read; see FrameReader for `format`.
-    signal codeRead(text: string, format: string)
+    // The codes of the last frame that held any, that nearest the middle first; see FrameReader. (A signal of Qt 6.4
+    // carries no list.)
+    property list<string> texts
+    property list<string> formats
+
+    signal codesRead()
+    // A frame held no code, and this would help.
+    signal nothingRead(advice: string)
     // A photo lies in `file`, for whoever asked to take away.
     signal photoTaken(file: string)
     signal photoFailed()
@@ -24,7 +31,7 @@ Item {
     // Answers with photoTaken or photoFailed.
     function takePhoto(folder: string) {
     }
-    // A place from 0, 0 at the top left to 1, 1.
+    // A place of this item, from 0, 0 at the top left to 1, 1.
     function focusOn(place: point) {
     }
 }

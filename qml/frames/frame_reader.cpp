@@ -1,54 +1,53 @@
 #include "qml/frames/frame_reader.hpp"
 
 #include <QThreadPool>
-#include <cstring>
+#include <array>
 #include <mutex>
+#include <optional>
 #include <utility>
 
 namespace spile::frames {
 
 struct FrameReader::Mailbox {
-    Decode decode;
+    Looker looker;      // the pool's
+    int looksFrom = 0;  // and the beginning that it looks from
     std::mutex mutex;
     FrameReader* owner = nullptr;  // gone once null
-    picture::Image waiting;        // the two buffers are swapped and used again
-    bool hasWaiting = false;
+    std::unique_ptr<Frame> waiting;
+    int beginning = 0;  // counts the restarts
     bool reading = false;
-    picture::Image current;  // the pool's, while it reads
 };
 
 namespace {
 
-void copy(const picture::LuminanceView& from, picture::Image& to)
-{
-    to.width = from.width;
-    to.height = from.height;
-    to.pixels.resize(picture::pixelBytes(from.width, from.height, picture::PixelFormat::Grey8));
-    std::uint8_t* out = to.pixels.data();
-    for (int y = 0; y < from.height; ++y) {
-        const std::uint8_t* row = from.data + std::ptrdiff_t{y} * from.rowStride;
-        if (from.pixelStride == 1) {
-            std::memcpy(out, row, static_cast<std::size_t>(from.width));
-        } else {
-            for (int x = 0; x < from.width; ++x) {
-                out[x] = row[std::ptrdiff_t{x} * from.pixelStride];
-            }
-        }
-        out += from.width;
-    }
-}
+constexpr std::array formats = {scan::Format::QrCode, scan::Format::DataMatrix,
+                                scan::Format::Code128};
+constexpr std::array advices = {scan::Advice::None, scan::Advice::Light, scan::Advice::Closer,
+                                scan::Advice::Still, scan::Advice::Wipe};
 
-bool isEmpty(const picture::LuminanceView& frame)
+// None if the frame has a form that is not read.
+std::optional<scan::Looked> lookAt(Frame& frame, const Looker& looker)
 {
-    return frame.data == nullptr || frame.width <= 0 || frame.height <= 0;
+    const picture::LuminanceView view = frame.luminance();
+    if (view.data == nullptr || view.width <= 0 || view.height <= 0) {
+        return std::nullopt;
+    }
+    return looker.look(view);
 }
 
 }  // namespace
 
-FrameReader::FrameReader(QObject* parent, Decode decode)
+Looker liveLooker()
+{
+    auto reader = std::make_shared<scan::LiveReader>();
+    return {[reader](const picture::LuminanceView& frame) { return reader->look(frame); },
+            [reader] { reader->restart(); }};
+}
+
+FrameReader::FrameReader(QObject* parent, Looker looker)
     : QObject(parent), mailbox_(std::make_shared<Mailbox>())
 {
-    mailbox_->decode = std::move(decode);
+    mailbox_->looker = std::move(looker);
     mailbox_->owner = this;
 }
 
@@ -56,45 +55,73 @@ FrameReader::~FrameReader()
 {
     const std::lock_guard lock(mailbox_->mutex);
     mailbox_->owner = nullptr;
-    mailbox_->hasWaiting = false;
+    mailbox_->waiting.reset();
 }
 
-void FrameReader::offer(const picture::LuminanceView& frame)
+void FrameReader::offer(std::unique_ptr<Frame> frame)
 {
-    if (isEmpty(frame)) {
+    if (frame == nullptr) {
         return;
     }
     const std::lock_guard lock(mailbox_->mutex);
-    copy(frame, mailbox_->waiting);
-    mailbox_->hasWaiting = true;
+    std::swap(mailbox_->waiting, frame);
     if (!std::exchange(mailbox_->reading, true)) {
         QThreadPool::globalInstance()->start([mailbox = mailbox_] { work(*mailbox); });
     }
 }
 
-// In the pool: reads until nothing waits. The mutex is held only to swap buffers and to post.
+void FrameReader::restart()
+{
+    const std::lock_guard lock(mailbox_->mutex);
+    mailbox_->waiting.reset();
+    ++mailbox_->beginning;
+}
+
+// In the pool: reads until nothing waits. The mutex is held only to take a frame and to post.
 void FrameReader::work(Mailbox& mailbox)
 {
     std::unique_lock lock(mailbox.mutex);
-    while (std::exchange(mailbox.hasWaiting, false)) {
-        std::swap(mailbox.waiting, mailbox.current);
+    while (std::unique_ptr<Frame> frame = std::exchange(mailbox.waiting, nullptr)) {
+        const int beginning = mailbox.beginning;
         lock.unlock();
-        const auto code = mailbox.decode(viewOf(mailbox.current));
+        if (std::exchange(mailbox.looksFrom, beginning) != beginning) {
+            mailbox.looker.restart();
+        }
+        auto looked = lookAt(*frame, mailbox.looker);
+        frame.reset();  // the camera has it back before anybody is told
         lock.lock();
         if (FrameReader* owner = mailbox.owner) {
             QMetaObject::invokeMethod(
                 owner,
-                [owner, code] {
-                    if (code) {
-                        emit owner->read(QString::fromStdString(code->text), nameOf(code->format));
+                [owner, beginning, looked = std::move(looked)] {
+                    if (beginning != owner->mailbox_->beginning) {
+                        return;
+                    }
+                    if (looked) {
+                        owner->tell(*looked);
                     } else {
-                        emit owner->nothing();
+                        emit owner->unreadable();
                     }
                 },
                 Qt::QueuedConnection);
         }
     }
     mailbox.reading = false;
+}
+
+void FrameReader::tell(const scan::Looked& looked)
+{
+    if (looked.codes.empty()) {
+        emit nothing(nameOf(looked.advice));
+        return;
+    }
+    QStringList texts;
+    QStringList codeFormats;
+    for (const scan::Code& code : looked.codes) {
+        texts << QString::fromStdString(code.text);
+        codeFormats << nameOf(code.format);
+    }
+    emit read(texts, codeFormats);
 }
 
 QString nameOf(scan::Format format)
@@ -112,12 +139,39 @@ QString nameOf(scan::Format format)
 
 scan::Format formatNamed(const QString& name)
 {
-    for (const scan::Format format : {scan::Format::DataMatrix, scan::Format::Code128}) {
+    for (const scan::Format format : formats) {
         if (name == nameOf(format)) {
             return format;
         }
     }
     return scan::Format::QrCode;
+}
+
+QString nameOf(scan::Advice advice)
+{
+    switch (advice) {
+        case scan::Advice::None:
+            return {};
+        case scan::Advice::Light:
+            return QStringLiteral("light");
+        case scan::Advice::Closer:
+            return QStringLiteral("closer");
+        case scan::Advice::Still:
+            return QStringLiteral("still");
+        case scan::Advice::Wipe:
+            return QStringLiteral("wipe");
+    }
+    return {};
+}
+
+scan::Advice adviceNamed(const QString& name)
+{
+    for (const scan::Advice advice : advices) {
+        if (name == nameOf(advice)) {
+            return advice;
+        }
+    }
+    return scan::Advice::None;
 }
 
 }  // namespace spile::frames

@@ -11,6 +11,9 @@ Page {
     required property AppViewModel app
     readonly property BarrelViewModel viewModel: page.app.barrel
 
+    // A work sheet that is open comes before what is due, a tasting sheet before it.
+    readonly property bool workFirst: page.app.sheets.openText.length > 0 && !page.viewModel.sheetOpen
+
     title: page.viewModel.name
     subtitle: page.viewModel.code
     backShown: true
@@ -20,8 +23,8 @@ Page {
         width: parent.width
         height: Math.max(implicitHeight, Theme.main)
         visible: page.viewModel.nextText.length > 0
-        act: page.viewModel.standing !== NotchEdge.Resting || page.viewModel.scoresHidden || !page.viewModel.filled
-        text: page.viewModel.nextText
+        act: page.viewModel.standing !== NotchEdge.Resting || page.viewModel.scoresHidden || !page.viewModel.filled || page.workFirst
+        text: page.workFirst ? page.app.sheets.openText : page.viewModel.nextText
         hint: page.viewModel.reason
         onFired: page.app.doNext()
     }
@@ -120,6 +123,7 @@ Page {
             onFired: page.app.openWindows()
         }
         Pad { objectName: "calculate"; width: pads.share; text: qsTr("Calculate"); onFired: page.app.openCalculators() }
+        Pad { objectName: "labels"; width: pads.share; text: qsTr("Label"); name: qsTr("Its label, as a file to print"); onFired: page.app.openLabelsOfBarrel() }
     }
     SectionTitle {
         width: parent.width

@@ -17,14 +17,32 @@ Page {
     who: page.app.people.name.length > 0 ? page.app.people.name : qsTr("Who?")
     onBackPressed: page.app.goBack()
     onWhoPressed: page.app.navigator.open(Navigator.People)
-    footer: Pad {
-        objectName: "record"
+    footer: Row {
+        id: row
+        readonly property real small: Math.round((width - spacing) * 0.32)
         width: parent.width
-        height: Math.max(implicitHeight, Theme.main)
-        act: true
-        enabled: page.viewModel.canRecord
-        text: qsTr("Drawn, now taste")
-        onFired: page.viewModel.record()
+        spacing: Theme.gap
+
+        SurePad {
+            id: sure
+            width: row.small
+            height: Math.max(implicitHeight, record.implicitHeight, Theme.main)
+            brief: true
+            arrangement: Pad.Stacked
+            app: page.app
+            barrelId: page.viewModel.barrelId
+            barrelName: page.viewModel.barrelName
+        }
+        Pad {
+            id: record
+            objectName: "record"
+            width: row.width - row.spacing - row.small
+            height: Math.max(implicitHeight, sure.implicitHeight, Theme.main)
+            act: true
+            enabled: page.viewModel.canRecord
+            text: qsTr("Drawn, now taste")
+            onFired: page.viewModel.record()
+        }
     }
 
     Banner {

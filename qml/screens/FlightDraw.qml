@@ -8,7 +8,8 @@ import Spile.ViewModels
 Column {
     id: part
 
-    required property FlightViewModel viewModel
+    required property AppViewModel app
+    readonly property FlightViewModel viewModel: part.app.flight
 
     spacing: Theme.gap
 
@@ -69,6 +70,13 @@ Column {
                 text: part.viewModel.glass
             }
         }
+    }
+    SurePad {
+        width: parent.width
+        leastHeight: Theme.rung
+        app: part.app
+        barrelId: part.viewModel.pouring.barrelId
+        barrelName: part.viewModel.barrelName
     }
     Words {
         width: parent.width

@@ -36,7 +36,7 @@ Page {
     FlightDraw {
         width: parent.width
         visible: page.stage === FlightViewModel.Drawing
-        viewModel: page.viewModel
+        app: page.app
     }
     FlightTasters {
         width: parent.width

@@ -15,14 +15,16 @@ Loader {
         "PhotoPage.qml", "RecordPage.qml", "DayFilePage.qml", "TakeInPage.qml", "SettingsPage.qml",
         "WasHerePage.qml", "HandbookPage.qml", "SheetsPage.qml", "StepsPage.qml", "CalculatePage.qml", "ClimatePage.qml",
         "OutlookPage.qml", "WhatIfPage.qml", "CalendarPage.qml",
-        "NewFlightPage.qml", "FlightPage.qml", "WindowsPage.qml", "TastersPage.qml"]
+        "NewFlightPage.qml", "FlightPage.qml", "WindowsPage.qml", "TastersPage.qml", "ScanPage.qml",
+        "LabelsPage.qml"]
 
     onPageChanged: loader.show()
     onShownChanged: loader.show()
     Component.onCompleted: loader.show()
 
     function show() {
-        const withCamera = loader.page === Navigator.Scan || loader.page === Navigator.Photo
+        const withCamera = loader.page === Navigator.Scan || loader.page === Navigator.ScanHead
+                           || loader.page === Navigator.Photo
         loader.setSource(loader.shown ? loader.files[loader.page] : "",
                          withCamera ? { app: loader.app, standIn: loader.standIn } : { app: loader.app })
     }

@@ -52,4 +52,11 @@ Page {
         color: Theme.colours.secondText
         font: Theme.body
     }
+    Pad {
+        objectName: "label"
+        width: parent.width
+        text: qsTr("Its label")
+        hint: qsTr("As a file to print")
+        onFired: page.app.openLabelsOfRegistered()
+    }
 }

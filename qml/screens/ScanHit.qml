@@ -40,10 +40,34 @@ Column {
         kind: hit.viewModel.state === ScanViewModel.WrongBarrel ? Banner.Refused : Banner.Note
         text: hit.viewModel.message
     }
-    BarrelSuggestions {
+    BarrelPads {
         width: parent.width
         visible: hit.viewModel.state === ScanViewModel.Several
-        viewModel: hit.viewModel
+        names: hit.viewModel.suggestions
+        codes: hit.viewModel.suggestedCodes
+        prefix: "suggestion"
+        onChosen: index => hit.viewModel.chooseSuggestion(index)
+    }
+    Pad {
+        objectName: "choose"
+        width: parent.width
+        leastHeight: Theme.main
+        visible: hit.found && hit.viewModel.beside.length > 0
+        act: true
+        text: qsTr("This one")
+        onFired: hit.viewModel.choose()
+    }
+    SectionTitle {
+        width: parent.width
+        visible: hit.viewModel.beside.length > 0
+        text: qsTr("Also in view")
+    }
+    BarrelPads {
+        width: parent.width
+        names: hit.viewModel.beside
+        codes: hit.viewModel.codesBeside
+        prefix: "beside"
+        onChosen: index => hit.viewModel.chooseBeside(index)
     }
     Pad {
         objectName: "registerThis"

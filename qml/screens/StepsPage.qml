@@ -134,6 +134,13 @@ Page {
         kind: Banner.Caution
         text: page.viewModel.cautions
     }
+    SurePad {
+        width: parent.width
+        visible: page.viewModel.atFirst && !page.viewModel.stopped
+        app: page.app
+        barrelId: page.viewModel.barrelId
+        barrelName: page.viewModel.barrelName
+    }
     TimerFace {
         objectName: "timer"
         width: parent.width

@@ -12,7 +12,12 @@ FrameSource {
         id: frames
         source: still.source
         active: still.active
-        onCodeRead: (text, format) => still.codeRead(text, format)
+        onCodesRead: (texts, formats) => {
+            still.texts = texts
+            still.formats = formats
+            still.codesRead()
+        }
+        onNothingRead: advice => still.nothingRead(advice)
         onPhotoTaken: file => still.photoTaken(file)
         onPhotoFailed: still.photoFailed()
     }

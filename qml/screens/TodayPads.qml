@@ -67,6 +67,14 @@ Column {
         text: qsTr("When barrels are ready")
         onFired: pads.app.openCalendar()
     }
+    Pad {
+        objectName: "labels"
+        width: parent.width
+        small: true
+        text: qsTr("Labels")
+        name: qsTr("Labels for the barrels' heads")
+        onFired: pads.app.openLabels()
+    }
     SectionTitle {
         width: parent.width
         text: qsTr("What you did on this phone")

@@ -20,10 +20,13 @@ Column {
         kind: Banner.Refused
         text: typed.viewModel.typedError
     }
-    BarrelSuggestions {
+    BarrelPads {
         width: parent.width
         visible: typed.wrong
-        viewModel: typed.viewModel
+        names: typed.viewModel.suggestions
+        codes: typed.viewModel.suggestedCodes
+        prefix: "suggestion"
+        onChosen: index => typed.viewModel.chooseSuggestion(index)
     }
     Pad {
         objectName: "change"

@@ -21,10 +21,12 @@ FocusScope {
     readonly property FrameSource camera: loader.item as FrameSource
     readonly property bool torchPossible: finder.camera !== null && finder.camera.torchPossible
     readonly property bool zoomPossible: finder.camera !== null && finder.camera.zoomPossible
+    readonly property bool focusPossible: finder.camera !== null && finder.camera.focusPossible
     readonly property string problem: loader.status === Loader.Error ? "absent"
                                     : finder.camera === null ? "" : finder.camera.problem
 
-    signal codeRead(text: string, format: string)
+    signal codesRead(camera: FrameSource)
+    signal nothingRead(advice: string)
     signal photoTaken(file: string)
     signal photoFailed()
 
@@ -51,8 +53,11 @@ FocusScope {
     Binding { target: finder.camera; property: "whole"; value: finder.whole; when: finder.camera !== null }
     Connections {
         target: finder.camera
-        function onCodeRead(text: string, format: string) {
-            finder.codeRead(text, format)
+        function onCodesRead() {
+            finder.codesRead(finder.camera)
+        }
+        function onNothingRead(advice: string) {
+            finder.nothingRead(advice)
         }
         function onPhotoTaken(file: string) {
             finder.photoTaken(file)
@@ -71,12 +76,38 @@ FocusScope {
         border { width: Theme.focusRing; color: Theme.colours.text }
         radius: Theme.corner
     }
+    Rectangle {
+        id: focused
+        objectName: "focused"
+        width: Theme.mm(12)
+        height: width
+        visible: focusedFor.running && finder.running
+        color: "transparent"
+        border { width: Theme.focusRing; color: Theme.colours.text }
+        radius: width / 2
+
+        Rectangle { // seen on any picture, light or dark
+            anchors { fill: parent; margins: Theme.focusRing }
+            color: "transparent"
+            border { width: Theme.focusRing; color: Theme.colours.ground0 }
+            radius: width / 2
+        }
+        Timer {
+            id: focusedFor
+            interval: Theme.focusShown
+        }
+    }
     TapHandler {
-        enabled: finder.camera !== null
-        onTapped: eventPoint => finder.camera.focusOn(Qt.point(eventPoint.position.x / finder.width,
-                                                               eventPoint.position.y / finder.height))
+        enabled: finder.focusPossible
+        onTapped: eventPoint => finder.focusAt(eventPoint.position)
     }
 
+    function focusAt(place: point) {
+        finder.camera.focusOn(Qt.point(place.x / finder.width, place.y / finder.height))
+        focused.x = place.x - focused.width / 2
+        focused.y = place.y - focused.height / 2
+        focusedFor.restart()
+    }
     function takePhoto(folder: string) {
         if (finder.camera === null) {
             finder.photoFailed()

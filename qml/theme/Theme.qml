@@ -75,6 +75,7 @@ QtObject {
     readonly property int hold: 700
     readonly property int undo: 10000
     readonly property int blink: 180
+    readonly property int focusShown: 1000 // where the camera was told to focus
     readonly property int patience: 300 // before it is shown that something is being read
     readonly property real slowestTap: 10 // seconds; a heavy glove takes more than one
 

@@ -40,12 +40,14 @@ AppViewModel::AppViewModel(const Outside& outside, FilePlaces& places, Start sta
       outlook_(context_, barrel_, outlooks_),
       whatIf_(context_, barrel_, outlook_, outlooks_),
       calendar_(context_, outlooks_),
-      tasters_(context_)
+      tasters_(context_),
+      labels_(context_, places)
 {
     barrel_.setOutlooks(outlooks_);
     connectPages();
     connectWork();
     connectFlights();
+    connectScanning();
 }
 
 AppViewModel::~AppViewModel() = default;
@@ -92,8 +94,6 @@ void AppViewModel::connectPages()
         navigator_.back();
     });
     connect(&record_, &RecordViewModel::recorded, this, [this] { navigator_.back(); });
-    connect(&scan_, &ScanViewModel::found, this, &AppViewModel::openBarrel);
-    connect(&scan_, &ScanViewModel::unknownCode, this, &AppViewModel::registerBarrel);
     connect(&photo_, &PhotoViewModel::keptOnSheet, &tasting_, &TastingViewModel::photoKept);
     connect(&openSheets_, &OpenSheetsViewModel::chosen, &tasting_, &TastingViewModel::resume);
     connect(&takeIn_, &TakeInViewModel::joinWanted, this, &AppViewModel::join);
@@ -252,10 +252,10 @@ void AppViewModel::doNext()
     const std::string& step = barrel_.row().nextStep;
     if (const auto sheet = barrel_.openSheet()) {
         tasting_.resume(*sheet);
-    } else if (step == "taste") {
-        draw();
     } else if (openWork_.runFor(barrel_.row().barrel)) {
         goOnWithWork();
+    } else if (step == "taste") {
+        draw();
     } else if (step == "fill") {
         openSheetsOfBarrel();
     } else if (!sheetForStep(step).empty()) {
@@ -348,7 +348,8 @@ bool AppViewModel::goBack()
     // From a page of the handbook to their list, if it was opened from there.
     if (navigator_.page() == Navigator::Handbook && handbook_.current() >= 0 &&
         !navigator_.pages().contains(Navigator::Calculate) &&
-        !navigator_.pages().contains(Navigator::Tasters)) {
+        !navigator_.pages().contains(Navigator::Tasters) &&
+        !navigator_.pages().contains(Navigator::Labels)) {
         handbook_.setCurrent(-1);
         return true;
     }

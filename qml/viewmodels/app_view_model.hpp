@@ -13,6 +13,7 @@
 #include "qml/viewmodels/handbook_view_model.hpp"
 #include "qml/viewmodels/interruption.hpp"
 #include "qml/viewmodels/joining_view_model.hpp"
+#include "qml/viewmodels/labels_view_model.hpp"
 #include "qml/viewmodels/navigator.hpp"
 #include "qml/viewmodels/new_flight_view_model.hpp"
 #include "qml/viewmodels/notice.hpp"
@@ -84,6 +85,7 @@ class AppViewModel : public QObject {
     Q_PROPERTY(spile::viewmodels::WhatIfViewModel* whatIf READ whatIf CONSTANT FINAL)
     Q_PROPERTY(spile::viewmodels::CalendarViewModel* calendar READ calendar CONSTANT FINAL)
     Q_PROPERTY(spile::viewmodels::TastersViewModel* tasters READ tasters CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::LabelsViewModel* labels READ labels CONSTANT FINAL)
 
 public:
     enum Stage { Opening, FirstRun, Ready, Broken };
@@ -109,6 +111,8 @@ public:
     Q_INVOKABLE void beginWithDayFile();
 
     Q_INVOKABLE void openBarrel(const QString& barrelId);
+    /// Have the head of the barrel scanned that the page shown is for, and come back.
+    Q_INVOKABLE void scanToBeSure(const QString& barrelId, const QString& name);
     /// Do what comes next with the barrel that is shown.
     Q_INVOKABLE void doNext();
     Q_INVOKABLE void draw();
@@ -132,6 +136,10 @@ public:
     Q_INVOKABLE void openCalendar();
     /// What the tasters are like.
     Q_INVOKABLE void openTasters();
+    /// Labels for all barrels, or first for the one that is shown or was just registered.
+    Q_INVOKABLE void openLabels();
+    Q_INVOKABLE void openLabelsOfBarrel();
+    Q_INVOKABLE void openLabelsOfRegistered();
     /// Choose barrels for a flight, or go on with one that is open.
     Q_INVOKABLE void openFlight();
     /// The windows of the beer that the barrel shown holds.
@@ -190,6 +198,7 @@ public:
     [[nodiscard]] WhatIfViewModel* whatIf() { return &whatIf_; }
     [[nodiscard]] CalendarViewModel* calendar() { return &calendar_; }
     [[nodiscard]] TastersViewModel* tasters() { return &tasters_; }
+    [[nodiscard]] LabelsViewModel* labels() { return &labels_; }
     [[nodiscard]] NewFlightViewModel* newFlight() { return &newFlight_; }
     [[nodiscard]] FlightViewModel* flight() { return &flight_; }
     [[nodiscard]] OpenFlightsViewModel* openFlights() { return &openFlights_; }
@@ -205,6 +214,9 @@ private:
     void connectPages();
     void connectWork();
     void connectFlights();
+    void connectScanning();
+    void openScanned(const QString& barrelId);
+    void goOnWhereScanned();
     void showFlight(const SubjectId& flight, const std::optional<SubjectId>& taster = {});
     void pageChanged();
     void ready();
@@ -255,7 +267,9 @@ private:
     WhatIfViewModel whatIf_;
     CalendarViewModel calendar_;
     TastersViewModel tasters_;
+    LabelsViewModel labels_;
     std::string wantedSheet_;  // once it is known who works
+    SubjectId scanned_;        // until it is known what is open on it
     Stage stage_ = Opening;
     QString problem_;
     QString newCellarName_;

@@ -1,4 +1,5 @@
 // What is open, work sheets, and what belongs to them: the second part of app_view_model.cpp.
+#include "core/scan/barrel_code.hpp"
 #include "qml/viewmodels/app_view_model.hpp"
 
 namespace spile::viewmodels {
@@ -95,6 +96,25 @@ void AppViewModel::openOutlookOf(const QString& barrelId)
 
 void AppViewModel::openCalendar() { navigator_.open(Navigator::Calendar); }
 void AppViewModel::openTasters() { navigator_.open(Navigator::Tasters); }
+
+void AppViewModel::openLabels()
+{
+    labels_.begin({});
+    navigator_.open(Navigator::Labels);
+}
+
+void AppViewModel::openLabelsOfBarrel()
+{
+    labels_.begin(labels::LabelWords{barrel_.row().code, barrel_.row().mark});
+    navigator_.open(Navigator::Labels);
+}
+
+void AppViewModel::openLabelsOfRegistered()
+{
+    labels_.begin(labels::LabelWords{scan::tidied(registering_.code().toStdString()),
+                                     registering_.mark().toStdString()});
+    navigator_.open(Navigator::Labels);
+}
 
 void AppViewModel::openClimate()
 {

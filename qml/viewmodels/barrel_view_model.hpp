@@ -43,6 +43,7 @@ class BarrelViewModel : public QObject {
     Q_PROPERTY(QString nextText READ nextText NOTIFY changed FINAL)
     /// Whether what others and earlier sheets said must not be seen now.
     Q_PROPERTY(bool scoresHidden READ areScoresHidden NOTIFY changed FINAL)
+    Q_PROPERTY(bool sheetOpen READ isSheetOpen NOTIFY changed FINAL)
     Q_PROPERTY(QString openSheetText READ openSheetText NOTIFY changed FINAL)
     Q_PROPERTY(spile::viewmodels::HistoryRows* history READ history CONSTANT FINAL)
     Q_PROPERTY(spile::viewmodels::AlarmRows* alarms READ alarms CONSTANT FINAL)
@@ -80,6 +81,7 @@ public:
     {
         return tasting_ || inFlight_ || !openSheets_.empty();
     }
+    [[nodiscard]] bool isSheetOpen() const { return !openSheets_.empty(); }
     [[nodiscard]] QString openSheetText() const;
     /// The sheet to go on with; none if no sheet is open.
     [[nodiscard]] std::optional<cellar::OpenSheet> openSheet() const

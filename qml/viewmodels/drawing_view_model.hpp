@@ -16,6 +16,7 @@ class DrawingViewModel : public QObject {
     QML_ELEMENT
     QML_UNCREATABLE("")
     Q_PROPERTY(QString barrelName READ barrelName NOTIFY changed FINAL)
+    Q_PROPERTY(QString barrelId READ barrelId NOTIFY changed FINAL)
     Q_PROPERTY(QString contents READ contents NOTIFY changed FINAL)
     Q_PROPERTY(QString caution READ caution NOTIFY changed FINAL)
     Q_PROPERTY(QList<QString> methods READ methods CONSTANT FINAL)
@@ -35,6 +36,7 @@ public:
     void openGlass(const cellar::BarrelRow& barrel, const SubjectId& flight, int glass);
 
     [[nodiscard]] QString barrelName() const;
+    [[nodiscard]] QString barrelId() const { return textOf(barrel_.barrel); }
     [[nodiscard]] QString contents() const;
     [[nodiscard]] QString caution() const;
     [[nodiscard]] QStringList methods() const;

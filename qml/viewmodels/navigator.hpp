@@ -50,6 +50,8 @@ public:
         Flight,
         Windows,
         Tasters,
+        ScanHead,
+        Labels,
     };
     Q_ENUM(Page)
 

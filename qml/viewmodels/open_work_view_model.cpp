@@ -138,6 +138,12 @@ std::optional<SubjectId> OpenWorkViewModel::runFor(const SubjectId& barrel) cons
     return newest == found_.rend() ? std::nullopt : std::optional(newest->work.run);
 }
 
+bool OpenWorkViewModel::isStopped(const SubjectId& run) const
+{
+    return std::any_of(found_.begin(), found_.end(),
+                       [&](const Found& one) { return one.work.run == run && one.work.stopped; });
+}
+
 QString OpenWorkViewModel::titleFor(const SubjectId& barrel) const
 {
     const auto run = runFor(barrel);

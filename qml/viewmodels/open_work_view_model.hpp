@@ -60,6 +60,8 @@ public:
     [[nodiscard]] QString call() const { return call_; }
     /// The run that is open for that barrel, the newest first; none if there is none.
     [[nodiscard]] std::optional<SubjectId> runFor(const SubjectId& barrel) const;
+    /// Whether the worker stopped it.
+    [[nodiscard]] bool isStopped(const SubjectId& run) const;
     [[nodiscard]] QString titleFor(const SubjectId& barrel) const;
 
     void refresh();

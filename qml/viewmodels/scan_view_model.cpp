@@ -5,19 +5,60 @@
 #include "qml/viewmodels/barrel_rows.hpp"
 #include "qml/viewmodels/error_text.hpp"
 
+#include <algorithm>
+#include <utility>
+
 namespace spile::viewmodels {
 
 namespace {
 
 constexpr std::size_t codeLength = 6;
+constexpr std::size_t suggestedFrom = 2;  // characters
+constexpr int suggestedMost = 4;
 constexpr int longestShown = 60;  // characters of a code that is not ours
 
 QString shownCode(const std::string& code) { return QString::fromStdString(scan::shown(code)); }
 
+QStringList namesOf(const std::vector<cellar::BarrelRow>& rows)
+{
+    QStringList names;
+    for (const cellar::BarrelRow& row : rows) {
+        names << nameOf(row);
+    }
+    return names;
+}
+
+// Empty where the code is the name.
+QStringList codesOf(const std::vector<cellar::BarrelRow>& rows)
+{
+    QStringList codes;
+    for (const cellar::BarrelRow& row : rows) {
+        codes << (row.mark.empty() ? QString() : shownCode(row.code));
+    }
+    return codes;
+}
+
+ScanViewModel::Advice shownAdvice(scan::Advice advice)
+{
+    switch (advice) {
+        case scan::Advice::None:
+            return ScanViewModel::NoAdvice;
+        case scan::Advice::Light:
+            return ScanViewModel::Light;
+        case scan::Advice::Closer:
+            return ScanViewModel::Closer;
+        case scan::Advice::Still:
+            return ScanViewModel::Still;
+        case scan::Advice::Wipe:
+            return ScanViewModel::Wipe;
+    }
+    return ScanViewModel::NoAdvice;
+}
+
 }  // namespace
 
 ScanViewModel::ScanViewModel(Context& context, ScanPace pace, QObject* parent)
-    : QObject(parent), context_(context)
+    : QObject(parent), context_(context), pace_(pace)
 {
     patience_.setSingleShot(true);
     patience_.setInterval(pace.patience);
@@ -26,23 +67,27 @@ ScanViewModel::ScanViewModel(Context& context, ScanPace pace, QObject* parent)
         emit changed();
     });
     shown_.setSingleShot(true);
-    shown_.setInterval(pace.shown);
-    connect(&shown_, &QTimer::timeout, this, [this] { emit found(textOf(barrel_.barrel)); });
+    connect(&shown_, &QTimer::timeout, this, &ScanViewModel::count);
+    judged_.setInterval(pace.judged);
+    connect(&judged_, &QTimer::timeout, this, [this] {
+        const Advice advice = shownAdvice(steady_.judge());
+        if (std::exchange(advice_, advice) != advice) {
+            emit changed();
+        }
+    });
 }
 
-void ScanViewModel::begin()
-{
-    expected_ = {};
-    typed_.clear();
-    lookAgain();
-}
+void ScanViewModel::begin() { expectBarrel({}, {}); }
 
 void ScanViewModel::lookAgain()
 {
     forgetSighting();
     belief_.forget();
+    steady_.forget();
+    advice_ = NoAdvice;
     showOtherWays_ = false;
     patience_.start();
+    judged_.start();
     emit changed();
 }
 
@@ -55,11 +100,14 @@ void ScanViewModel::forgetSighting()
     message_.clear();
     typedError_.clear();
     suggested_.clear();
+    beside_.clear();
 }
 
-void ScanViewModel::expectBarrel(const QString& barrelId)
+void ScanViewModel::expectBarrel(const QString& barrelId, const QString& name)
 {
     expected_ = idOf<SubjectId>(barrelId);
+    expectedName_ = name;
+    typed_.clear();
     lookAgain();
 }
 
@@ -69,57 +117,38 @@ void ScanViewModel::again()
     lookAgain();
 }
 
-void ScanViewModel::offer(const QString& text, const QString& format)
+// Where a label is in view, no other code is meant.
+void ScanViewModel::offer(const QList<QString>& texts, const QList<QString>& formats)
 {
-    const scan::Code code{text.toStdString(), frames::formatNamed(format), {}};
-    if (state_ != Found && belief_.take(code, context_.outside.clock.sinceBoot())) {
-        ask(scan::ownLabel(code), text, {});
+    std::vector<scan::Code> codes;
+    for (qsizetype i = 0; i < std::min(texts.size(), formats.size()); ++i) {
+        codes.push_back({texts[i].toStdString(), frames::formatNamed(formats[i]), {}});
     }
+    const auto isLabel = [](const scan::Code& code) { return scan::ownLabel(code).has_value(); };
+    const auto label = std::find_if(codes.begin(), codes.end(), isLabel);
+    const auto meant = label == codes.end() ? codes.begin() : label;
+    if (meant == codes.end() || state_ == Found ||
+        !belief_.take(*meant, context_.outside.clock.sinceBoot())) {
+        return;
+    }
+    ScanQuestion question{scan::ownLabel(*meant), labelsIn(codes), {}};
+    if (!question.beside.empty()) {
+        question.beside.erase(question.beside.begin());  // the one that is meant
+    }
+    ask(std::move(question), QString::fromStdString(meant->text));
 }
 
-// Called on the writer's thread.
-Result<ScanViewModel::Sighting> ScanViewModel::lookUp(cellar::Cellar& cellar,
-                                                      std::optional<scan::LabelText> label,
-                                                      const std::string& typed,
-                                                      const SubjectId& expected)
-{
-    Sighting sighting;
-    sighting.cellarMark = cellar.identity().mark;
-    if (!typed.empty()) {
-        const auto code = scan::parseTyped(sighting.cellarMark, typed);
-        sighting.isTypedWrong = !code;
-        if (code) {
-            label = scan::LabelText{sighting.cellarMark, *code};
-        }
-    }
-    std::vector<std::string> codes;
-    if (sighting.isTypedWrong) {
-        codes = scan::nearCodes(sighting.cellarMark, typed);
-    } else if (label) {
-        codes = {label->code};
-    }
-    for (const std::string& code : codes) {
-        SPILE_ASSIGN(rows, cellar::barrelsWithCode(cellar.database(), code));
-        sighting.barrels.insert(sighting.barrels.end(), rows.begin(), rows.end());
-    }
-    if (!expected.isZero()) {
-        SPILE_ASSIGN(row, cellar::barrelById(cellar.database(), expected));
-        sighting.expectedName = row ? nameOf(*row).toStdString() : std::string();
-    }
-    sighting.label = std::move(label);
-    return sighting;
-}
+void ScanViewModel::miss(const QString& advice) { steady_.note(frames::adviceNamed(advice)); }
 
-void ScanViewModel::ask(std::optional<scan::LabelText> label, const QString& text,
-                        const std::string& typed)
+void ScanViewModel::ask(ScanQuestion question, const QString& text)
 {
     context_.workers.read(
         this,
-        [label = std::move(label), typed, expected = expected_](cellar::Cellar& cellar) {
-            return lookUp(cellar, label, typed, expected);
+        [question = std::move(question)](cellar::Cellar& cellar) {
+            return sight(cellar, question);
         },
-        [this, text, question = ++asked_](Result<Sighting> sighting) {
-            if (question != asked_) {
+        [this, text, asked = ++asked_](Result<ScanSighting> sighting) {
+            if (asked != asked_) {
                 return;
             }
             if (sighting) {
@@ -130,10 +159,9 @@ void ScanViewModel::ask(std::optional<scan::LabelText> label, const QString& tex
         });
 }
 
-void ScanViewModel::take(const Sighting& sighting, const QString& text)
+void ScanViewModel::take(const ScanSighting& sighting, const QString& text)
 {
     forgetSighting();
-    expectedName_ = sighting.expectedName;
     if (sighting.isTypedWrong) {
         suggested_ = sighting.barrels;
         typedError_ = suggested_.empty()
@@ -149,6 +177,9 @@ void ScanViewModel::take(const Sighting& sighting, const QString& text)
         return;
     }
     code_ = sighting.label->code;
+    if (expected_.isZero()) {  // else one must be aimed at, so that it is sure
+        beside_ = sighting.beside;
+    }
     if (sighting.label->cellarMark != sighting.cellarMark) {
         show(Foreign, tr("This label is of another cellar, %1. Your records do not have it.")
                           .arg(QString::fromStdString(sighting.label->cellarMark)));
@@ -158,7 +189,7 @@ void ScanViewModel::take(const Sighting& sighting, const QString& text)
         suggested_ = sighting.barrels;
         show(Several, tr("Two barrels were given the code %1. Which is it?").arg(shownCode(code_)));
     } else {
-        takeBarrel(sighting.barrels.front(), sighting.expectedName);
+        takeBarrel(sighting.barrels.front());
     }
 }
 
@@ -169,18 +200,46 @@ void ScanViewModel::show(State state, const QString& message)
     emit changed();
 }
 
-void ScanViewModel::takeBarrel(const cellar::BarrelRow& barrel, const std::string& expectedName)
+void ScanViewModel::takeBarrel(const cellar::BarrelRow& barrel)
 {
     barrel_ = barrel;
     code_ = barrel.code;
     if (!expected_.isZero() && barrel.barrel != expected_) {
-        show(WrongBarrel, tr("This is %1, the sheet is for %2.")
-                              .arg(nameOf(barrel), QString::fromStdString(expectedName)));
+        show(WrongBarrel, tr("This is %1, not %2.").arg(nameOf(barrel), expectedName_));
         return;
     }
     patience_.stop();
+    judged_.stop();
     show(Found, {});
-    shown_.start();
+    shown_.start(beside_.empty() ? pace_.shown : pace_.shownBeside);
+}
+
+// The hit that is shown has been seen, and nobody said no.
+void ScanViewModel::count()
+{
+    shown_.stop();
+    if (expected_.isZero()) {
+        emit found(textOf(barrel_.barrel));
+        return;
+    }
+    confirmed_ = textOf(expected_);
+    emit confirmedChanged();
+    emit confirmedIt();
+}
+
+void ScanViewModel::choose()
+{
+    if (state_ == Found) {
+        count();
+    }
+}
+
+void ScanViewModel::forgetConfirmed()
+{
+    if (!confirmed_.isEmpty()) {
+        confirmed_.clear();
+        emit confirmedChanged();
+    }
 }
 
 QString ScanViewModel::name() const { return state_ == Found ? nameOf(barrel_) : QString(); }
@@ -204,15 +263,10 @@ QString ScanViewModel::typed() const
     return text;
 }
 
-QStringList ScanViewModel::suggestions() const
-{
-    QStringList lines;
-    for (const cellar::BarrelRow& row : suggested_) {
-        lines << (row.mark.empty() ? shownCode(row.code)
-                                   : tr("%1, %2").arg(nameOf(row), shownCode(row.code)));
-    }
-    return lines;
-}
+QStringList ScanViewModel::suggestions() const { return namesOf(suggested_); }
+QStringList ScanViewModel::suggestedCodes() const { return codesOf(suggested_); }
+QStringList ScanViewModel::beside() const { return namesOf(beside_); }
+QStringList ScanViewModel::codesBeside() const { return codesOf(beside_); }
 
 void ScanViewModel::type(const QString& key)
 {
@@ -241,8 +295,26 @@ void ScanViewModel::checkTyped()
     forgetSighting();
     emit changed();
     if (typed_.size() == codeLength) {
-        ask(std::nullopt, typed(), typed_);
+        ask({{}, {}, typed_}, typed());
+    } else if (typed_.size() >= suggestedFrom) {
+        suggest();
     }
+}
+
+// What is typed so far may be enough to see which is meant; none is taken by itself.
+void ScanViewModel::suggest()
+{
+    context_.workers.look(
+        this,
+        [beginning = typed_](ledger::Database& database) {
+            return cellar::barrelsWithCodeBeginning(database, beginning, suggestedMost);
+        },
+        [this, asked = ++asked_](Result<std::vector<cellar::BarrelRow>> barrels) {
+            if (asked == asked_ && barrels) {
+                suggested_ = std::move(*barrels);
+                emit changed();
+            }
+        });
 }
 
 void ScanViewModel::chooseSuggestion(int index)
@@ -250,7 +322,17 @@ void ScanViewModel::chooseSuggestion(int index)
     if (index >= 0 && index < static_cast<int>(suggested_.size())) {
         const cellar::BarrelRow chosen = suggested_[static_cast<std::size_t>(index)];
         forgetSighting();
-        takeBarrel(chosen, expectedName_);
+        takeBarrel(chosen);
+    }
+}
+
+void ScanViewModel::chooseBeside(int index)
+{
+    if (index >= 0 && index < static_cast<int>(beside_.size())) {
+        const cellar::BarrelRow chosen = beside_[static_cast<std::size_t>(index)];
+        forgetSighting();
+        takeBarrel(chosen);
+        choose();
     }
 }
 

@@ -84,11 +84,16 @@ StillFrames::StillFrames(QObject* parent) : QObject(parent)
     pace_.setInterval(std::chrono::milliseconds(400));
     connect(&pace_, &QTimer::timeout, this, &StillFrames::showNext);
     connect(&reader_, &frames::FrameReader::read, this,
-            [this](const QString& text, const QString& format) {
+            [this](const QList<QString>& texts, const QList<QString>& formats) {
                 if (active_) {
-                    emit codeRead(text, format);
+                    emit codesRead(texts, formats);
                 }
             });
+    connect(&reader_, &frames::FrameReader::nothing, this, [this](const QString& advice) {
+        if (active_) {
+            emit nothingRead(advice);
+        }
+    });
 }
 
 void StillFrames::setSource(const QUrl& source)
@@ -114,6 +119,7 @@ QUrl StillFrames::current() const
 
 void StillFrames::restart()
 {
+    reader_.restart();
     files_ = active_ ? picturesOf(source_) : QStringList();
     problem_ = files_.isEmpty() ? QStringLiteral("absent") : QString();
     next_ = 0;
@@ -135,8 +141,8 @@ void StillFrames::showNext()
     const QString file = files_[next_];
     next_ = (next_ + 1) % files_.size();
     inPool(
-        this, [file] { return std::make_shared<const Result<picture::Image>>(decoded(file)); },
-        [this, file](const std::shared_ptr<const Result<picture::Image>>& picture) {
+        this, [file] { return std::make_shared<Result<picture::Image>>(decoded(file)); },
+        [this, file](const std::shared_ptr<Result<picture::Image>>& picture) {
             decoding_ = false;
             if (!active_ || !files_.contains(file)) {
                 return;
@@ -144,7 +150,7 @@ void StillFrames::showNext()
             problem_ = *picture ? QString() : QStringLiteral("unreadable");
             if (*picture) {
                 shown_ = file;
-                reader_.offer(viewOf(**picture));
+                reader_.offer(frames::frameOf(std::move(**picture)));
             }
             emit changed();
         });

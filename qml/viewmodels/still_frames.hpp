@@ -38,7 +38,9 @@ public:
 
 signals:
     void changed();
-    void codeRead(const QString& text, const QString& format);
+    /// As FrameReader has them.
+    void codesRead(const QList<QString>& texts, const QList<QString>& formats);
+    void nothingRead(const QString& advice);
     void photoTaken(const QString& file);
     void photoFailed();
 

@@ -18,6 +18,11 @@ QString WorkViewModel::title() const
 
 QString WorkViewModel::barrelName() const { return nameOf(facts_.barrel); }
 
+bool WorkViewModel::isAtFirst() const
+{
+    return step_ != nullptr && plan::placeOf(*sheet_, work_.step, work_.values).step == 1;
+}
+
 QString WorkViewModel::where() const
 {
     if (step_ == nullptr) {

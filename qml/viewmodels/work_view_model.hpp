@@ -22,6 +22,9 @@ class WorkViewModel : public QObject {
     QML_UNCREATABLE("")
     Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
     Q_PROPERTY(QString barrelName READ barrelName NOTIFY changed FINAL)
+    Q_PROPERTY(QString barrelId READ barrelId NOTIFY changed FINAL)
+    /// Whether the first of its steps is shown.
+    Q_PROPERTY(bool atFirst READ isAtFirst NOTIFY changed FINAL)
     Q_PROPERTY(QString where READ where NOTIFY changed FINAL)
     Q_PROPERTY(QString stepName READ stepName NOTIFY changed FINAL)
     Q_PROPERTY(QString cautions READ cautions NOTIFY changed FINAL)
@@ -69,6 +72,8 @@ public:
 
     [[nodiscard]] QString title() const;
     [[nodiscard]] QString barrelName() const;
+    [[nodiscard]] QString barrelId() const { return textOf(work_.barrel); }
+    [[nodiscard]] bool isAtFirst() const;
     [[nodiscard]] QString where() const;
     [[nodiscard]] QString stepName() const;
     [[nodiscard]] QString cautions() const;

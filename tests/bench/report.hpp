@@ -32,6 +32,10 @@ public:
         addSeconds(std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count());
     }
     void addSeconds(double seconds) { seconds_.push_back(seconds); }
+    void addAll(const Times& others)
+    {
+        seconds_.insert(seconds_.end(), others.seconds_.begin(), others.seconds_.end());
+    }
     [[nodiscard]] double quantile(double q) const
     {
         std::vector<double> sorted = seconds_;

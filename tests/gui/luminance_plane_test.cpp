@@ -51,11 +51,13 @@ void LuminancePlaneTest::readsBack_data()
     QTest::newRow("P016") << Format::Format_P016 << QList<int>{noise, grey};
     const QList<int> greenSecond{noise, grey, noise, noise};
     QTest::newRow("BGRA") << Format::Format_BGRA8888 << greenSecond;
+    QTest::newRow("BGRA premultiplied") << Format::Format_BGRA8888_Premultiplied << greenSecond;
     QTest::newRow("BGRX") << Format::Format_BGRX8888 << greenSecond;
     QTest::newRow("RGBA") << Format::Format_RGBA8888 << greenSecond;
     QTest::newRow("RGBX") << Format::Format_RGBX8888 << greenSecond;
     const QList<int> greenThird{noise, noise, grey, noise};
     QTest::newRow("ARGB") << Format::Format_ARGB8888 << greenThird;
+    QTest::newRow("ARGB premultiplied") << Format::Format_ARGB8888_Premultiplied << greenThird;
     QTest::newRow("XRGB") << Format::Format_XRGB8888 << greenThird;
     QTest::newRow("ABGR") << Format::Format_ABGR8888 << greenThird;
     QTest::newRow("XBGR") << Format::Format_XBGR8888 << greenThird;

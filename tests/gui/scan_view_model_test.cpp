@@ -1,8 +1,5 @@
-#include "qml/viewmodels/scan_view_model.hpp"
-
 #include "core/cellar/acts/exchanging.hpp"
-#include "core/scan/barrel_code.hpp"
-#include "tests/gui/view_model_world.hpp"
+#include "tests/gui/scan_world.hpp"
 
 #include <QSignalSpy>
 
@@ -14,7 +11,7 @@ class ScanViewModelTest : public QObject {
 
 private slots:
     void init();
-    void cleanup();
+    void cleanup() { world_.reset(); }
     void findsABarrelByItsLabel();
     void showsAHitBeforeItCounts();
     void canSayNotThisOne();
@@ -24,63 +21,30 @@ private slots:
     void guardsAgainstTheWrongBarrel();
     void offersOtherWaysAfterAWhile();
     void offersNoOtherWaysAfterAHit();
-    void findsABarrelByItsTypedCode();
-    void forgivesLookAlikes();
-    void saysThatATypedCodeIsWrongAndWhatWasMeant();
-    void takesBackWhatIsTyped();
-    void dropsAnAnswerThatComesTooLate();
     void asksWhichOfTwoWithOneCode();
+    void offersOthersInView();
+    void takesAnotherInView();
+    void takesALabelRatherThanAnotherCode();
 
 private:
-    [[nodiscard]] QString label(const std::string& mark, const std::string& code) const;
-    [[nodiscard]] QString ourLabel() const { return label(world_->mark, world_->small.code); }
-    [[nodiscard]] std::string otherCode(std::uint64_t seed) const;
-    void type(const std::string& text);
-
-    std::unique_ptr<support::ViewModelWorld> world_;
-    std::unique_ptr<ScanViewModel> scan_;
+    std::unique_ptr<support::ScanWorld> world_;
 };
 
 void ScanViewModelTest::init()
 {
-    world_ = std::make_unique<support::ViewModelWorld>();
+    world_ = std::make_unique<support::ScanWorld>();
     QVERIFY(world_->waitUntilOpen());
-    scan_ = std::make_unique<ScanViewModel>(
-        world_->context, viewmodels::ScanPace{Milliseconds(60), Milliseconds(40)});
-    scan_->begin();
-}
-
-void ScanViewModelTest::cleanup()
-{
-    scan_.reset();
-    world_.reset();
-}
-
-QString ScanViewModelTest::label(const std::string& mark, const std::string& code) const
-{
-    return QString::fromStdString(scan::labelText({mark, code}));
-}
-
-std::string ScanViewModelTest::otherCode(std::uint64_t seed) const
-{
-    SeededRandom random(seed);
-    return scan::randomCode(world_->mark, random);
-}
-
-void ScanViewModelTest::type(const std::string& text)
-{
-    for (const char key : text) {
-        scan_->type(QString(QLatin1Char(key)));
-    }
+    world_->scan.begin();
 }
 
 void ScanViewModelTest::findsABarrelByItsLabel()
 {
-    QSignalSpy found(scan_.get(), &ScanViewModel::found);
-    scan_->offer(ourLabel(), "qr");
-    QTRY_COMPARE(scan_->state(), ScanViewModel::Found);
-    QCOMPARE(scan_->name(), "Rum 3");
-    QCOMPARE(scan_->code().toStdString(), scan::shown(world_->small.code));
+    ScanViewModel& scan = world_->scan;
+    QSignalSpy found(&scan, &ScanViewModel::found);
+    world_->see(world_->ourLabel());
+    QTRY_COMPARE(scan.state(), ScanViewModel::Found);
+    QCOMPARE(scan.name(), "Rum 3");
+    QCOMPARE(scan.code().toStdString(), scan::shown(world_->small.code));
     QTRY_COMPARE(found.size(), 1);
     QCOMPARE(found.at(0).at(0).toString().toStdString(), world_->small.barrel.hex());
 }
@@ -91,9 +55,10 @@ void ScanViewModelTest::showsAHitBeforeItCounts()
                        viewmodels::ScanPace{Milliseconds(60), std::chrono::hours(1)});
     QSignalSpy found(&slow, &ScanViewModel::found);
     slow.begin();
-    slow.offer(ourLabel(), "qr");
+    slow.offer({world_->ourLabel()}, {"qr"});
     QTRY_COMPARE(slow.state(), ScanViewModel::Found);
-    slow.offer(label(world_->mark, otherCode(1)), "qr");  // a hit is not replaced while it shows
+    slow.offer({world_->label(world_->freeCode())},
+               {"qr"});  // a hit is not replaced while it shows
     QTRY_VERIFY(!world_->workers.isBusy());
     QCOMPARE(slow.state(), ScanViewModel::Found);
     QCOMPARE(found.size(), 0);
@@ -101,81 +66,98 @@ void ScanViewModelTest::showsAHitBeforeItCounts()
 
 void ScanViewModelTest::canSayNotThisOne()
 {
-    QSignalSpy found(scan_.get(), &ScanViewModel::found);
-    scan_->offer(ourLabel(), "qr");
-    QTRY_COMPARE(scan_->state(), ScanViewModel::Found);
-    scan_->again();
-    QCOMPARE(scan_->state(), ScanViewModel::Looking);
+    ScanViewModel& scan = world_->scan;
+    QSignalSpy found(&scan, &ScanViewModel::found);
+    world_->see(world_->ourLabel());
+    QTRY_COMPARE(scan.state(), ScanViewModel::Found);
+    scan.again();
+    QCOMPARE(scan.state(), ScanViewModel::Looking);
     QTest::qWait(120);  // three times as long as a hit is shown
     QCOMPARE(found.size(), 0);
-    scan_->offer(ourLabel(), "qr");
+    world_->see(world_->ourLabel());
     QTRY_COMPARE(found.size(), 1);
 }
 
 void ScanViewModelTest::believesAnotherCodeAtTheSecondRead()
 {
-    scan_->offer("keg 12", "code 128");
+    ScanViewModel& scan = world_->scan;
+    world_->see("keg 12", "code 128");
     QTRY_VERIFY(!world_->workers.isBusy());
-    QCOMPARE(scan_->state(), ScanViewModel::Looking);
-    scan_->offer("keg 12", "code 128");
-    QTRY_COMPARE(scan_->state(), ScanViewModel::NotALabel);
-    QVERIFY(scan_->message().contains("keg 12"));
-    scan_->offer(ourLabel(), "qr");
-    QTRY_COMPARE(scan_->state(), ScanViewModel::Found);
+    QCOMPARE(scan.state(), ScanViewModel::Looking);
+    world_->see("keg 12", "code 128");
+    QTRY_COMPARE(scan.state(), ScanViewModel::NotALabel);
+    QVERIFY(scan.message().contains("keg 12"));
+    world_->see(world_->ourLabel());
+    QTRY_COMPARE(scan.state(), ScanViewModel::Found);
 }
 
 void ScanViewModelTest::refusesALabelOfAnotherCellar()
 {
+    ScanViewModel& scan = world_->scan;
     SeededRandom random(99);
     const std::string mark = scan::randomMark(random);
     QVERIFY(mark != world_->mark);
-    QSignalSpy found(scan_.get(), &ScanViewModel::found);
-    scan_->offer(label(mark, scan::randomCode(mark, random)), "qr");
-    QTRY_COMPARE(scan_->state(), ScanViewModel::Foreign);
-    QVERIFY(scan_->message().contains(QString::fromStdString(mark)));
+    QSignalSpy found(&scan, &ScanViewModel::found);
+    world_->see(support::ScanWorld::label(mark, scan::randomCode(mark, random)));
+    QTRY_COMPARE(scan.state(), ScanViewModel::Foreign);
+    QVERIFY(scan.message().contains(QString::fromStdString(mark)));
     QCOMPARE(found.size(), 0);
 }
 
 void ScanViewModelTest::offersToRegisterAnUnknownCode()
 {
-    QSignalSpy unknown(scan_.get(), &ScanViewModel::unknownCode);
-    const std::string code = otherCode(1);
-    scan_->registerUnknown();  // nothing was read yet
-    scan_->offer(label(world_->mark, code), "qr");
-    QTRY_COMPARE(scan_->state(), ScanViewModel::Unknown);
-    QVERIFY(scan_->message().contains(QString::fromStdString(scan::shown(code))));
+    ScanViewModel& scan = world_->scan;
+    QSignalSpy unknown(&scan, &ScanViewModel::unknownCode);
+    const std::string code = world_->freeCode();
+    scan.registerUnknown();  // nothing was read yet
+    world_->see(world_->label(code));
+    QTRY_COMPARE(scan.state(), ScanViewModel::Unknown);
+    QVERIFY(scan.message().contains(QString::fromStdString(scan::shown(code))));
     QCOMPARE(unknown.size(), 0);
-    scan_->registerUnknown();
+    scan.registerUnknown();
     QCOMPARE(unknown.size(), 1);
     QCOMPARE(unknown.at(0).at(0).toString().toStdString(), code);
 }
 
 void ScanViewModelTest::guardsAgainstTheWrongBarrel()
 {
-    const auto other = world_->act([](cellar::Cellar& cellar) {
-        return cellar::registerBarrel(cellar, {.mark = "Rum 5", .spirit = "rum"});
-    });
-    QVERIFY(other.has_value());
-    QSignalSpy found(scan_.get(), &ScanViewModel::found);
-    scan_->expectBarrel(QString::fromStdString(world_->small.barrel.hex()));
-    scan_->offer(label(world_->mark, other->code), "qr");
-    QTRY_COMPARE(scan_->state(), ScanViewModel::WrongBarrel);
-    QCOMPARE(scan_->message(), "This is Rum 5, the sheet is for Rum 3.");
+    ScanViewModel& scan = world_->scan;
+    const auto other = world_->add("Rum 5");
+    QSignalSpy found(&scan, &ScanViewModel::found);
+    QSignalSpy confirmed(&scan, &ScanViewModel::confirmedIt);
+    const QString wanted = world_->ourBarrel();
+    scan.expectBarrel(wanted, "Rum 3");
+    QCOMPARE(scan.expected(), "Rum 3");
+    world_->see(world_->label(other.code));
+    QTRY_COMPARE(scan.state(), ScanViewModel::WrongBarrel);
+    QCOMPARE(scan.message(), "This is Rum 5, not Rum 3.");
     QTest::qWait(120);
-    QCOMPARE(found.size(), 0);
-    scan_->offer(ourLabel(), "qr");
+    QCOMPARE(confirmed.size(), 0);
+    // The right one beside the wrong one is not enough: it has to be aimed at.
+    scan.again();
+    scan.offer({world_->label(other.code), world_->ourLabel()}, {"qr", "qr"});
+    QTRY_COMPARE(scan.state(), ScanViewModel::WrongBarrel);
+    QVERIFY(scan.beside().isEmpty());
+    QVERIFY(scan.confirmed().isEmpty());
+    world_->see(world_->ourLabel());
+    QTRY_COMPARE(confirmed.size(), 1);
+    QCOMPARE(scan.confirmed(), wanted);
+    QCOMPARE(found.size(), 0);  // it leads nowhere else
+    scan.begin();               // any barrel again
+    QVERIFY(scan.expected().isEmpty());
+    world_->see(world_->label(other.code));
     QTRY_COMPARE(found.size(), 1);
-    scan_->begin();  // any barrel again
-    scan_->offer(label(world_->mark, other->code), "qr");
-    QTRY_COMPARE(found.size(), 2);
+    scan.forgetConfirmed();
+    QVERIFY(scan.confirmed().isEmpty());
 }
 
 void ScanViewModelTest::offersOtherWaysAfterAWhile()
 {
-    QVERIFY(!scan_->showsOtherWays());
-    QTRY_VERIFY(scan_->showsOtherWays());
-    scan_->again();
-    QVERIFY(!scan_->showsOtherWays());
+    ScanViewModel& scan = world_->scan;
+    QVERIFY(!scan.showsOtherWays());
+    QTRY_VERIFY(scan.showsOtherWays());
+    scan.again();
+    QVERIFY(!scan.showsOtherWays());
 }
 
 void ScanViewModelTest::offersNoOtherWaysAfterAHit()
@@ -183,84 +165,21 @@ void ScanViewModelTest::offersNoOtherWaysAfterAHit()
     ScanViewModel scan(world_->context,
                        viewmodels::ScanPace{Milliseconds(500), std::chrono::hours(1)});
     scan.begin();
-    scan.offer(ourLabel(), "qr");
+    scan.offer({world_->ourLabel()}, {"qr"});
     QTRY_COMPARE(scan.state(), ScanViewModel::Found);
     QVERIFY(!scan.showsOtherWays());
     QTest::qWait(700);
     QVERIFY(!scan.showsOtherWays());
 }
 
-void ScanViewModelTest::findsABarrelByItsTypedCode()
-{
-    QCOMPARE(scan_->keys().size(), 32);
-    QSignalSpy found(scan_.get(), &ScanViewModel::found);
-    type(world_->small.code.substr(0, 5));
-    QCOMPARE(scan_->typed().toStdString(), scan::shown(world_->small.code).substr(0, 6));
-    QTRY_VERIFY(!world_->workers.isBusy());
-    QCOMPARE(scan_->state(), ScanViewModel::Looking);
-    type(world_->small.code.substr(5));
-    QTRY_COMPARE(found.size(), 1);
-    QCOMPARE(found.at(0).at(0).toString().toStdString(), world_->small.barrel.hex());
-}
-
-void ScanViewModelTest::forgivesLookAlikes()
-{
-    type("iLou7-");
-    QCOMPARE(scan_->typed(), "110-V7");
-}
-
-void ScanViewModelTest::saysThatATypedCodeIsWrongAndWhatWasMeant()
-{
-    std::string wrong = world_->small.code;
-    wrong[2] = wrong[2] == '4' ? '7' : '4';
-    type(wrong);
-    QTRY_VERIFY(!scan_->typedError().isEmpty());
-    QCOMPARE(scan_->state(), ScanViewModel::Looking);
-    QCOMPARE(scan_->suggestions(),
-             QStringList{"Rum 3, " + QString::fromStdString(scan::shown(world_->small.code))});
-    QSignalSpy found(scan_.get(), &ScanViewModel::found);
-    scan_->chooseSuggestion(1);  // there is none
-    scan_->chooseSuggestion(0);
-    QTRY_COMPARE(found.size(), 1);
-    QCOMPARE(found.at(0).at(0).toString().toStdString(), world_->small.barrel.hex());
-}
-
-void ScanViewModelTest::takesBackWhatIsTyped()
-{
-    std::string wrong = world_->small.code;
-    wrong[2] = wrong[2] == '4' ? '7' : '4';
-    type(wrong);
-    QTRY_VERIFY(!scan_->typedError().isEmpty());
-    scan_->type("9");  // no seventh
-    QCOMPARE(scan_->typed().size(), 7);
-    scan_->erase();
-    QCOMPARE(scan_->typed().size(), 6);
-    QVERIFY(scan_->typedError().isEmpty());
-    QVERIFY(scan_->suggestions().isEmpty());
-    scan_->clear();
-    QVERIFY(scan_->typed().isEmpty());
-    scan_->erase();
-    QVERIFY(scan_->typed().isEmpty());
-}
-
-void ScanViewModelTest::dropsAnAnswerThatComesTooLate()
-{
-    QSignalSpy found(scan_.get(), &ScanViewModel::found);
-    type(world_->small.code);
-    scan_->clear();  // before the records have answered
-    QTRY_VERIFY(!world_->workers.isBusy());
-    QCOMPARE(scan_->state(), ScanViewModel::Looking);
-    QTest::qWait(120);
-    QCOMPARE(found.size(), 0);
-}
-
 void ScanViewModelTest::asksWhichOfTwoWithOneCode()
 {
+    ScanViewModel& scan = world_->scan;
     // Two devices that do not know of each other can give one code twice.
     support::TestDevice second(8);
     const Path toSecond = world_->device.folder.path() / "first.spile";
     const Path back = world_->device.folder.path() / "second.spile";
-    const std::string code = otherCode(1);
+    const std::string code = world_->freeCode();
     const auto merged = world_->act([&](cellar::Cellar& desk) -> Result<std::uint64_t> {
         SPILE_TRY(cellar::handOut(desk, toSecond, std::nullopt));
         const auto phone = second.join(toSecond);
@@ -272,14 +191,66 @@ void ScanViewModelTest::asksWhichOfTwoWithOneCode()
         return support::carry(*phone, desk, back).entries;
     });
     QVERIFY(merged.has_value());
-    QSignalSpy found(scan_.get(), &ScanViewModel::found);
-    scan_->offer(label(world_->mark, code), "qr");
-    QTRY_COMPARE(scan_->state(), ScanViewModel::Several);
-    QCOMPARE(scan_->suggestions().size(), 2);
-    const qsizetype ninth = scan_->suggestions().at(1).startsWith("Rum 9") ? 1 : 0;
-    scan_->chooseSuggestion(static_cast<int>(ninth));
-    QTRY_COMPARE(scan_->name(), "Rum 9");
+    QSignalSpy found(&scan, &ScanViewModel::found);
+    world_->see(world_->label(code));
+    QTRY_COMPARE(scan.state(), ScanViewModel::Several);
+    QCOMPARE(scan.suggestions().size(), 2);
+    const qsizetype ninth = scan.suggestions().at(1).startsWith("Rum 9") ? 1 : 0;
+    scan.chooseSuggestion(static_cast<int>(ninth));
+    QTRY_COMPARE(scan.name(), "Rum 9");
     QTRY_COMPARE(found.size(), 1);
+}
+
+void ScanViewModelTest::offersOthersInView()
+{
+    const auto other = world_->add("Rum 7");
+    ScanViewModel slow(world_->context, viewmodels::ScanPace{Milliseconds(60), Milliseconds(1),
+                                                             std::chrono::hours(1)});
+    QSignalSpy found(&slow, &ScanViewModel::found);
+    slow.begin();
+    SeededRandom random(99);
+    const std::string foreign = scan::randomMark(random);
+    slow.offer({world_->ourLabel(), world_->label(other.code), world_->label(world_->freeCode()),
+                support::ScanWorld::label(foreign, scan::randomCode(foreign, random)), "keg 12",
+                world_->ourLabel()},
+               {"qr", "qr", "qr", "qr", "code 128", "qr"});
+    QTRY_COMPARE(slow.state(), ScanViewModel::Found);
+    QCOMPARE(slow.name(), "Rum 3");  // the nearest
+    QCOMPARE(slow.beside(), QStringList{"Rum 7"});
+    QCOMPARE(slow.codesBeside(), QStringList{QString::fromStdString(scan::shown(other.code))});
+    QTest::qWait(120);  // there is time to choose
+    QCOMPARE(found.size(), 0);
+    slow.choose();
+    QCOMPARE(found.size(), 1);
+    QCOMPARE(found.at(0).at(0).toString().toStdString(), world_->small.barrel.hex());
+}
+
+void ScanViewModelTest::takesAnotherInView()
+{
+    ScanViewModel& scan = world_->scan;
+    const auto other = world_->add("Rum 7");
+    QSignalSpy found(&scan, &ScanViewModel::found);
+    scan.offer({world_->ourLabel(), world_->label(other.code)}, {"qr", "qr"});
+    QTRY_COMPARE(scan.beside().size(), 1);
+    scan.chooseBeside(1);  // there is none
+    scan.chooseBeside(0);
+    QCOMPARE(found.size(), 1);
+    QCOMPARE(found.at(0).at(0).toString().toStdString(), other.barrel.hex());
+    QCOMPARE(scan.name(), "Rum 7");
+    QTest::qWait(120);
+    QCOMPARE(found.size(), 1);  // and the first one does not follow
+}
+
+void ScanViewModelTest::takesALabelRatherThanAnotherCode()
+{
+    ScanViewModel& scan = world_->scan;
+    scan.offer({"keg 12", world_->ourLabel()}, {"qr", "qr"});
+    QTRY_COMPARE(scan.state(), ScanViewModel::Found);
+    QCOMPARE(scan.name(), "Rum 3");
+    QVERIFY(scan.beside().isEmpty());
+    scan.again();
+    scan.offer({}, {});
+    QCOMPARE(scan.state(), ScanViewModel::Looking);
 }
 
 QTEST_GUILESS_MAIN(ScanViewModelTest)

@@ -24,14 +24,14 @@ static std::uint8_t toLevel(double value)
     return static_cast<std::uint8_t>(std::lround(std::clamp(value, 0.0, 255.0)));
 }
 
-static ZXing::BitMatrix modulesOf(std::string_view text, scan::Format format)
+static ZXing::BitMatrix modulesOf(std::string_view text, scan::Format format, int eccLevel)
 {
     const auto zxingFormat = format == scan::Format::QrCode       ? ZXing::BarcodeFormat::QRCode
                              : format == scan::Format::DataMatrix ? ZXing::BarcodeFormat::DataMatrix
                                                                   : ZXing::BarcodeFormat::Code128;
     return ZXing::MultiFormatWriter(zxingFormat)
         .setMargin(0)
-        .setEccLevel(8)
+        .setEccLevel(eccLevel)
         .encode(std::string(text), 0, format == scan::Format::Code128 ? heightOfCode128 : 0);
 }
 
@@ -49,7 +49,7 @@ static Image turnedOnce(const Image& picture)
 
 Image drawSymbol(std::string_view text, const SymbolStyle& style)
 {
-    const ZXing::BitMatrix modules = modulesOf(text, style.format);
+    const ZXing::BitMatrix modules = modulesOf(text, style.format, style.eccLevel);
     const int border = 2 * style.quietZone;
     Image picture = plainPicture((modules.width() + border) * style.pixelsPerModule,
                                  (modules.height() + border) * style.pixelsPerModule, style.light);

@@ -16,6 +16,7 @@ struct SymbolStyle {
     int quarterTurns = 0;      // clockwise
     std::uint8_t dark = 30;    // luminance of ink
     std::uint8_t light = 220;  // and of paper
+    int eccLevel = 8;          // of a QR: 1 to 8, two each for L, M, Q, H
 };
 
 /// Draw one symbol with its quiet zone. Requires a text that the format can hold.

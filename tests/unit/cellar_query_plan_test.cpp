@@ -62,7 +62,7 @@ TEST(QueryPlan, OfEveryPagedQuerySortsNothing)
                 << query;
         }
     }
-    EXPECT_EQ(paged, 10);
+    EXPECT_EQ(paged, 11);
 }
 
 TEST(QueryPlan, ShowsAScanWhereThereIsOne)

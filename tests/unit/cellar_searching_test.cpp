@@ -3,7 +3,9 @@
 #include "core/cellar/searching.hpp"
 #include "tests/support/fleet.hpp"
 
+#include <algorithm>
 #include <gtest/gtest.h>
+#include <iterator>
 
 namespace spile::cellar {
 
@@ -155,6 +157,39 @@ TEST_F(Searching, FindsABarrelByItsIdWithWhatItsPageShows)
     const Instant before = *fromIso("2025-01-02");
     const auto dry = registerBarrel(cellar, {.mark = "Dry", .emptied = before});
     EXPECT_EQ((*barrelById(cellar.database(), dry->barrel))->emptiedAt, before);
+}
+
+TEST_F(Searching, FindsTheCodesThatBeginSo)
+{
+    for (int i = 0; i < 60; ++i) {
+        add("Port " + std::to_string(i));
+    }
+    std::vector<std::string> all;
+    const auto rows = barrels(cellar.database(), {}, 1000);
+    for (const BarrelRow& row : *rows) {
+        all.push_back(row.code);
+    }
+    std::sort(all.begin(), all.end());
+    ASSERT_EQ(all.size(), 61U);
+    const std::string& one = all[30];
+    const std::vector<std::string> beginnings = {"", one.substr(0, 1), one.substr(0, 2), one,
+                                                 one + "0"};
+    for (const std::string& beginning : beginnings) {
+        std::vector<std::string> expected;
+        std::copy_if(all.begin(), all.end(), std::back_inserter(expected),
+                     [&](const std::string& code) { return code.starts_with(beginning); });
+        for (const int limit : {4, 1000}) {
+            const auto found = barrelsWithCodeBeginning(cellar.database(), beginning, limit);
+            ASSERT_TRUE(found);
+            std::vector<std::string> codes;
+            for (const BarrelRow& row : *found) {
+                codes.push_back(row.code);
+            }
+            auto most = expected;
+            most.resize(std::min(most.size(), static_cast<std::size_t>(limit)));
+            EXPECT_EQ(codes, most) << beginning;
+        }
+    }
 }
 
 }  // namespace spile::cellar

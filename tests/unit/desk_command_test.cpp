@@ -101,7 +101,7 @@ std::string imprint(const Path& cellar)
 TEST_F(DeskCommand, ExplainsEachCommand)
 {
     for (const char* command : {"new", "join", "admit", "demo", "take-in", "hand-out", "check",
-                                "show", "due", "outlook", "read"}) {
+                                "show", "due", "outlook", "labels", "read"}) {
         const Ended ended = support::run(SPILE_DESK, {command, "--help"});
         EXPECT_EQ(ended.exit, 0) << command;
         EXPECT_NE(ended.out.find("Usage"), std::string::npos) << command;

@@ -55,19 +55,23 @@ Result<bool> isTaken(Cellar& cellar, const std::string& code)
     return found == 1;
 }
 
-Result<std::string> codeFor(Cellar& cellar, const std::string& wanted)
+Result<std::string> newCode(Cellar& cellar)
 {
-    const std::string& mark = cellar.identity().mark;
-    if (wanted.empty()) {
-        for (;;) {  // a cellar has millions of codes and thousands of barrels
-            std::string code = scan::randomCode(mark, cellar.outside().random);
-            SPILE_ASSIGN(taken, isTaken(cellar, code));
-            if (!taken) {
-                return code;
-            }
+    for (;;) {  // a cellar has millions of codes and thousands of barrels
+        std::string code = scan::randomCode(cellar.identity().mark, cellar.outside().random);
+        SPILE_ASSIGN(taken, isTaken(cellar, code));
+        if (!taken) {
+            return code;
         }
     }
-    SPILE_ASSIGN(code, scan::parseTyped(mark, wanted));
+}
+
+Result<std::string> codeFor(Cellar& cellar, const std::string& wanted)
+{
+    if (wanted.empty()) {
+        return newCode(cellar);
+    }
+    SPILE_ASSIGN(code, scan::parseTyped(cellar.identity().mark, wanted));
     SPILE_ASSIGN(taken, isTaken(cellar, code));
     if (taken) {
         return fail(ErrorCode::Conflict, "code", scan::shown(code), "a code that no barrel has");
@@ -161,6 +165,22 @@ Result<SubjectId> registerBatch(Cellar& cellar, const NewBatch& batch)
     SPILE_TRY(fields.setScaled(Field::SgE4, batch.specificGravity, 1e4));
     SPILE_TRY(fields.setScaled(Field::AbvE2, batch.alcoholByVolume, 1e4));
     return registerAs(cellar, "batch", std::move(fields));
+}
+
+Result<std::vector<std::string>> spareCodes(Cellar& cellar, int count)
+{
+    if (count < 1 || count > mostSpares) {
+        return fail(ErrorCode::OutOfRange, "spare labels", std::to_string(count),
+                    "1 to " + std::to_string(mostSpares));
+    }
+    std::vector<std::string> codes;
+    while (codes.size() < static_cast<std::size_t>(count)) {
+        SPILE_ASSIGN(code, newCode(cellar));
+        if (std::find(codes.begin(), codes.end(), code) == codes.end()) {
+            codes.push_back(std::move(code));
+        }
+    }
+    return codes;
 }
 
 Result<RegisteredBarrel> registerBarrel(Cellar& cellar, const NewBarrel& barrel,

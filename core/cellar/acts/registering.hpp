@@ -79,4 +79,14 @@ struct RegisteredBarrel {
 [[nodiscard]] Result<RegisteredBarrel> registerBarrel(Cellar& cellar, const NewBarrel& barrel,
                                                       const Circumstance& circumstance = {});
 
+inline constexpr int mostSpares = 500;
+
+/// Return `count` new codes, all different, for labels whose barrels are registered later.
+///
+/// Range     1 to mostSpares.
+/// Errors    OutOfRange; those of every query.
+/// Limits    nothing is recorded: until its barrel is registered, only chance (32^5 codes) keeps
+///           another device from making the same code.
+[[nodiscard]] Result<std::vector<std::string>> spareCodes(Cellar& cellar, int count);
+
 }  // namespace spile::cellar

@@ -7,8 +7,10 @@ FrameSource {
 
     property string photo // what takePhoto() gives; empty: it fails
     property int photosAsked: 0
+    property point focusedOn
     torchPossible: true
     zoomPossible: true
+    focusPossible: true
 
     function takePhoto(folder: string) {
         ++fake.photosAsked
@@ -17,5 +19,8 @@ FrameSource {
         } else {
             fake.photoFailed()
         }
+    }
+    function focusOn(place: point) {
+        fake.focusedOn = place
     }
 }

@@ -91,6 +91,8 @@ private slots:
                                                     QStringLiteral("calculate-purge"),
                                                     QStringLiteral("what-if"),
                                                     QStringLiteral("flight-draw"),
+                                                    QStringLiteral("labels"),
+                                                    QStringLiteral("labels-spare"),
                                                     QStringLiteral("windows")};
                 // So do three pads of a narrow phone, or of a column that is one.
                 const double usual = size.width() < 390 || size.width() >= 600 ? 16.5 : 17;

@@ -4,10 +4,8 @@
 #include "core/cellar/acts/registering.hpp"
 #include "core/cellar/acts/tasting.hpp"
 #include "core/cellar/acts/windows.hpp"
-#include "core/picture/encode.hpp"
 #include "core/scan/barrel_code.hpp"
-#include "demo/pictures/head.hpp"
-#include "demo/pictures/sample.hpp"
+#include "tests/gui/app/must.hpp"
 #include "tests/support/command.hpp"
 
 #include <QAccessible>
@@ -44,17 +42,6 @@ public:
     }
 };
 
-template <class T>
-T must(Result<T> result)
-{
-    if (!result) {
-        qFatal("%s: %s", result.error().subject.c_str(), result.error().value.c_str());
-    }
-    if constexpr (!std::is_void_v<T>) {
-        return std::move(*result);
-    }
-}
-
 void collectTexts(const QQuickItem* item, QStringList& texts)
 {
     if (!item->isVisible() || item->opacity() == 0.0) {
@@ -81,15 +68,6 @@ void collectNames(QAccessibleInterface* thing, QStringList& names)
     }
     for (int i = 0; i < thing->childCount(); ++i) {
         collectNames(thing->child(i), names);
-    }
-}
-
-void writeFile(const QString& path, const Bytes& bytes)
-{
-    QFile file(path);
-    if (!file.open(QIODevice::WriteOnly) || file.write(reinterpret_cast<const char*>(bytes.data()),
-                                                       static_cast<qint64>(bytes.size())) < 0) {
-        qFatal("%s cannot be written", qPrintable(path));
     }
 }
 
@@ -305,41 +283,6 @@ void TestApp::useLongWords()
 }
 
 void TestApp::usePlainWords() { longWords_.reset(); }
-
-QString TestApp::headPicture(const QString& mark)
-{
-    const auto* found = [&]() -> const viewmodels::BarrelLine* {
-        for (const viewmodels::BarrelLine& line : app_->due()->barrels()->rows()) {
-            if (line.title == mark) {
-                return &line;
-            }
-        }
-        return nullptr;
-    }();
-    if (found == nullptr) {
-        qFatal("no barrel %s", qPrintable(mark));
-    }
-    demo::HeadScene scene;
-    const std::string code = scan::tidied(found->code.toStdString());
-    scene.labelText = scan::labelText({"TEST", code});
-    scene.shownCode = scan::shown(code);
-    scene.mark = mark.toStdString();
-    scene.width = 1280;
-    scene.height = 960;
-    const QString path = QString::fromStdString((device_->folder.path() / "head.jpg").string());
-    writeFile(path, must(picture::encodeJpeg(demo::renderHead(scene), 85)));
-    return path;
-}
-
-QString TestApp::samplePicture()
-{
-    demo::SampleScene scene;
-    scene.width = 600;
-    scene.height = 800;
-    const QString path = QString::fromStdString((device_->folder.path() / "sample.jpg").string());
-    writeFile(path, must(picture::encodeJpeg(demo::renderSample(scene), 85)));
-    return path;
-}
 
 QString TestApp::desk(const QStringList& arguments)
 {

@@ -83,12 +83,15 @@ public:
     /// Let every text be 40 % longer, as a long language has it.
     Q_INVOKABLE void useLongWords();
     Q_INVOKABLE void usePlainWords();
-    /// The path of a picture of the head of the barrel with that mark.
+    /// The path of a picture of the head of the barrel with that mark, and of a film: see HeadFilm.
     Q_INVOKABLE QString headPicture(const QString& mark);
+    Q_INVOKABLE QString headFilm(const QString& mark, bool hard);
     Q_INVOKABLE QString samplePicture();
     /// What `spile-desk --json` answers, in its own folder of this test.
     Q_INVOKABLE QString desk(const QStringList& arguments);
     Q_INVOKABLE QStringList stickFiles() const;
+    /// The texts of the symbols that are read when a PDF file is printed, page by page.
+    Q_INVOKABLE QStringList symbolsIn(const QString& file) const;
     /// Put a copy of the file where it outlives this device; return its path.
     Q_INVOKABLE QString carried(const QString& file) const;
     /// How many shared objects of that name are mapped into this process.
