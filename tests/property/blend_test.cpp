@@ -132,7 +132,7 @@ void isSound(const Problem& problem, const Found& found)
     RC_ASSERT(found.blends.empty() != found.inTheWay.empty());
     for (std::size_t i = 0; i < found.blends.size(); ++i) {
         const Blend& blend = found.blends[i];
-        RC_ASSERT(i == 0 || blend.distance >= found.blends[i - 1].distance);
+        RC_ASSERT((i == 0 || blend.distance >= found.blends[i - 1].distance));
         RC_ASSERT(keepsBounds(problem, blend, 1e-7));
         RC_ASSERT(blend.shares.size() <= problem.limits.barrelsMost);
         std::size_t parts = 0;
