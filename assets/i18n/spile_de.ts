@@ -5828,10 +5828,6 @@
         <source>The work sheet is done: all of it is kept.</source>
         <translation>Der Arbeitsbogen ist fertig: Alles ist gespeichert.</translation>
     </message>
-    <message>
-        <source>The head says %1: it is the right barrel.</source>
-        <translation>Der Boden sagt %1: Es ist das richtige Fass.</translation>
-    </message>
 </context>
 <context>
     <name>spile::viewmodels::AttributeRows</name>

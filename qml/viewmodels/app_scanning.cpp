@@ -6,10 +6,8 @@ namespace spile::viewmodels {
 void AppViewModel::connectScanning()
 {
     connect(&scan_, &ScanViewModel::found, this, &AppViewModel::openScanned);
-    connect(&scan_, &ScanViewModel::confirmedIt, this, [this] {
-        navigator_.remove(Navigator::ScanHead);
-        notice_.tell(tr("The head says %1: it is the right barrel.").arg(scan_.expected()));
-    });
+    connect(&scan_, &ScanViewModel::confirmedIt, this,
+            [this] { navigator_.remove(Navigator::ScanHead); });
     connect(&scan_, &ScanViewModel::unknownCode, this, &AppViewModel::registerBarrel);
     connect(&barrel_, &BarrelViewModel::changed, this, &AppViewModel::goOnWhereScanned);
     connect(&navigator_, &Navigator::changed, this, [this] {
