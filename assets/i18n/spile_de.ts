@@ -80,11 +80,11 @@
     </message>
     <message>
         <source>the pH falls</source>
-        <translation type="unfinished"></translation>
+        <translation>der pH-Wert fällt</translation>
     </message>
     <message>
         <source>the gravity falls</source>
-        <translation type="unfinished"></translation>
+        <translation>die Dichte fällt</translation>
     </message>
 </context>
 <context>
