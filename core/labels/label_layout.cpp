@@ -12,7 +12,8 @@ constexpr double pixelsPerModule = 2.0;
 constexpr double focalLength = 1507;  // pixels
 constexpr double margin = 1.5;
 
-const std::string anyCode = "WWW-WWW";  // wider than any code
+const std::string anyCode = "WWW-WWW";     // wider than any code
+const std::string anyMark = "Bourbon 12";  // as long as marks often are
 
 Box moved(const Box& box, const Box& by)
 {
@@ -24,7 +25,7 @@ constexpr double wordGap = 2;
 
 struct Candidate {
     Arrangement arrangement;
-    double codeSize = 0;
+    double wordSize = 0;  // of code and mark together
 };
 
 // With two symbols: the words between them or below them; with one: to its right or below it.
@@ -56,9 +57,13 @@ std::array<Arrangement, 2> waysWithOne(const Box& inner, double side)
 void keepLarger(const std::array<Arrangement, 2>& ways, std::optional<Candidate>& best)
 {
     for (const Arrangement& way : ways) {
-        const auto lines = fitText(anyCode, "x", way.words);
-        if (lines && (!best || lines->front().size > best->codeSize)) {
-            best = Candidate{way, lines->front().size};
+        const auto lines = fitText(anyCode, anyMark, way.words);
+        if (!lines) {
+            continue;
+        }
+        const double size = lines->front().size + lines->back().size;
+        if (!best || size > best->wordSize) {
+            best = Candidate{way, size};
         }
     }
 }
