@@ -7,8 +7,8 @@
 
 namespace spile::blend {
 
-/// A set's sums: its numerator, its amount, and what it is inside each bound. It keeps a bound to so
-/// many times the slack.
+/// A set's sums: its numerator, its amount, and what it is inside each bound. It keeps a bound to
+/// so many times the slack.
 struct SetSums {
     double numerator = 0;
     double amount = 0;

@@ -29,8 +29,14 @@ struct Sums {
     /// Bounds are kept to this, by amount.
     static constexpr double slack = 1e-9;
 
-    [[nodiscard]] const double* pairs(std::size_t barrel) const { return pair.data() + barrel * count; }
-    [[nodiscard]] const double* bounds(std::size_t barrel) const { return row.data() + barrel * rows; }
+    [[nodiscard]] const double* pairs(std::size_t barrel) const
+    {
+        return pair.data() + barrel * count;
+    }
+    [[nodiscard]] const double* bounds(std::size_t barrel) const
+    {
+        return row.data() + barrel * rows;
+    }
 };
 
 /// What row `row` of the bounds is about.

@@ -24,7 +24,8 @@ std::string tagOf(const Bytes& font)
 {
     std::string tag;
     constexpr std::size_t letters = 6;
-    for (const std::uint8_t byte : sha256(font).bytes().first(letters)) {
+    const Sha256 hash = sha256(font);
+    for (const std::uint8_t byte : hash.bytes().first(letters)) {
         tag += static_cast<char>('A' + byte % 26);
     }
     return tag;

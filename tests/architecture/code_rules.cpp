@@ -19,15 +19,23 @@ static const std::map<std::string, Folders, std::less<>>& arrows()
     static const Folders plans{"base", "units",  "cellar", "panel",   "wood", "liquor",
                                "gas",  "vessel", "colour", "outlook", "blend"};
     static const std::map<std::string, Folders, std::less<>> table{
-        {"base", {}},         {"units", {"base"}},
-        {"liquor", science},  {"gas", science},
-        {"vessel", science},  {"colour", science},
-        {"picture", science}, {"scan", {"base", "units", "picture/image.hpp"}},
+        {"base", {}},
+        {"units", {"base"}},
+        {"liquor", science},
+        {"gas", science},
+        {"vessel", science},
+        {"colour", science},
+        {"picture", science},
+        {"scan", {"base", "units", "picture/image.hpp"}},
         {"labels", {"base", "units", "scan"}},
-        {"ledger", science},  {"panel", senses},
-        {"wood", senses},     {"cellar", {"base", "units", "ledger", "scan", "picture"}},
-        {"outlook", views},   {"blend", views},
-        {"plan", plans},      {"trace", plans}};
+        {"ledger", science},
+        {"panel", senses},
+        {"wood", senses},
+        {"cellar", {"base", "units", "ledger", "scan", "picture"}},
+        {"outlook", views},
+        {"blend", views},
+        {"plan", plans},
+        {"trace", plans}};
     return table;
 }
 
