@@ -37,11 +37,11 @@ using OnBetter = std::function<void(const Blend&)>;
 /// Find the blends that come nearest to the target within all bounds.
 ///
 /// How       every set of barrels is looked at, with sums that grow as a barrel is added; of sets
-///           with one part barrel the best amount is a formula, with more it is a small quadratic
-///           programme. Before that some hundred searches by exchange give good blends at once.
+///           with one part barrel the best amount is a formula. Before that some hundred searches
+///           by exchange give good blends at once.
 /// Errors    those of checkProblem(). Being stopped by `job` is none: what is found so far is
 /// given,
-///           with the bound of a continuous programme over what was not looked at.
+///           with a bound over what was not looked at: that of free parts.
 /// Accuracy  bounds are kept to 1e-9 of the amounts; distances are exact to about 1e-9.
 /// Limits    5e7 sets of whole barrels take some tenths of a second; see tests/bench.
 [[nodiscard]] Result<Found> bestBlends(const Problem& problem, const Job& job = {},

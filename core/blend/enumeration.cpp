@@ -85,11 +85,6 @@ void Enumeration::lookAtWhole(const Level& at, std::size_t begin)
         if (numerator + 2 * at.pairs[j] + sums_.own[j] < kept_.limit() * all * all) {
             offerWhole(at, j);
         }
-        if (sums_.partsMost > 1) {
-            in_.push_back(j);
-            lookAtParts();
-            in_.pop_back();
-        }
     }
     count(sums_.count - begin);
 }
@@ -140,43 +135,6 @@ void Enumeration::offerPart(const Level& at, std::size_t barrel)
         std::vector<double> shares(barrels.size(), 1);
         shares.back() = *share;
         take_(barrels, shares);
-    }
-}
-
-namespace {
-
-// Calls look(places) for each choice of `many` of `count` places.
-template <class Look>
-void forEachChoice(std::size_t count, std::size_t many, const Look& look)
-{
-    std::vector<bool> chosen(count, false);
-    std::fill_n(chosen.begin(), many, true);
-    do {
-        look(chosen);
-    } while (std::prev_permutation(chosen.begin(), chosen.end()));
-}
-
-}  // namespace
-
-// The set itself, two or more of it in part.
-void Enumeration::lookAtParts()
-{
-    for (std::size_t many = 2; many <= std::min(sums_.partsMost, in_.size()); ++many) {
-        forEachChoice(in_.size(), many, [&](const std::vector<bool>& isPart) {
-            std::vector<std::size_t> whole;
-            std::vector<std::size_t> parts;
-            for (std::size_t i = 0; i < in_.size(); ++i) {
-                (isPart[i] ? parts : whole).push_back(in_[i]);
-            }
-            if (const auto best = bestShares(sums_, whole, parts)) {
-                std::vector<double> shares(whole.size(), 1);
-                shares.insert(shares.end(), best->begin(), best->end());
-                whole.insert(whole.end(), parts.begin(), parts.end());
-                take_(whole, shares);
-            }
-        });
-        constexpr std::size_t costOfOne = 2000;  // in sets that are only added up
-        count(costOfOne);
     }
 }
 

@@ -33,7 +33,6 @@ private:
     void visit(std::size_t level, std::size_t begin);
     void lookAtWhole(const Level& at, std::size_t begin);
     void lookAtPart(const Level& at);
-    void lookAtParts();
     void offerPart(const Level& at, std::size_t barrel);
     void offerWhole(const Level& at, std::size_t barrel);
     void count(std::size_t sets);

@@ -7,14 +7,13 @@
 
 namespace spile::blend {
 
-/// A set's sums: its numerator, its amount, and what it is inside each bound. It keeps a bound to
-/// so many times the slack.
+/// A set's sums: its numerator, its amount, and what it is inside each bound.
 struct SetSums {
     double numerator = 0;
     double amount = 0;
     std::vector<double> bounds;
 
-    [[nodiscard]] bool keeps(const Sums& sums, double times = 1) const;
+    [[nodiscard]] bool keeps(const Sums& sums) const;
     /// Whether it does with all of that barrel added.
     [[nodiscard]] bool keepsWith(const Sums& sums, std::size_t barrel) const;
     /// Add all of a barrel; `pairs` is the sum of its pairs with those that are in.
@@ -27,13 +26,6 @@ struct SetSums {
 /// Source    (A + 2 B x + C x^2) / (v + x)^2 has one stationary point, at (A - B v) / (C v - B).
 [[nodiscard]] std::optional<double> bestShare(const Sums& sums, const SetSums& set,
                                               std::size_t barrel, double pairs);
-
-/// The best amounts of several barrels beside whole ones, as shares; none if none keeps the bounds.
-/// By a quadratic programme in the parts of the blend: there the distance is convex, and all bounds
-/// are straight.
-[[nodiscard]] std::optional<std::vector<double>> bestShares(const Sums& sums,
-                                                            const std::vector<std::size_t>& whole,
-                                                            const std::vector<std::size_t>& parts);
 
 /// A distance that no blend of these barrels can fall below, however many of them are taken in
 /// part. Infinite if none keeps the bounds.

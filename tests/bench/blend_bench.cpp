@@ -109,7 +109,6 @@ int run(bool all)
     search(60, 6, 1, 30, "10 s", 1);
     search(60, 6, 0, 30, "none", 0.4);
     search(60, 6, 1, 30, "none", 0.4);
-    search(12, 6, 2, 20, "none");
     return 0;
 }
 

@@ -181,32 +181,6 @@ RC_GTEST_PROP(Bench, IsNeverFartherThanAnyTriedAmountOfAPart, ())
     }
 }
 
-RC_GTEST_PROP(Bench, WithTwoPartsIsNeverFartherThanWithOneNorThanWhatIsTried, ())
-{
-    Problem problem = anyProblem(6, 1);
-    const auto one = bestBlends(problem);
-    problem.limits.partsMost = 2;
-    const auto two = bestBlends(problem);
-    RC_ASSERT((one.has_value() && two.has_value()));
-    isSound(problem, *two);
-    if (!one->blends.empty()) {
-        RC_ASSERT(!two->blends.empty());
-        RC_ASSERT(two->blends[0].distance <= one->blends[0].distance + 1e-9);
-    }
-    // Shares of two barrels at random beside the whole others.
-    forEachSet(problem, [&](const std::vector<Share>& whole) {
-        std::vector<Share> shares = whole;
-        for (std::size_t i = 0; i < std::min<std::size_t>(2, shares.size()); ++i) {
-            shares[i].amount *= anyNumber(std::max(problem.limits.leastShare, 0.01), 1);
-        }
-        const Blend blend = blendOf(problem, shares);
-        if (keepsBounds(problem, blend, 0)) {
-            RC_ASSERT(!two->blends.empty());
-            RC_ASSERT(two->blends[0].distance <= blend.distance + 1e-8);
-        }
-    });
-}
-
 RC_GTEST_PROP(Bench, BoundsWhatItHasNotLookedAt, ())
 {
     Problem problem = anyProblem(10, *rc::gen::inRange<std::size_t>(0, 2));
