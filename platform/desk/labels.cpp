@@ -154,14 +154,30 @@ Result<labels::Sheets> writeLabels(Session& session, const LabelOptions& options
     return sheets;
 }
 
-Result<labels::Order> orderOf(Session& session, const LabelOptions& options)
+// The file takes the place of what stands there, so that must be a file, and asked for.
+Result<void> checkOut(FileSystem& files, const LabelOptions& options)
 {
     if (options.out.empty()) {
         return fail(ErrorCode::Malformed, "--out", {}, "the PDF file to write");
     }
-    if (session.files().exists(options.out) && !options.force) {
+    const Path folder = folderOf(options.out);
+    if (!files.exists(folder)) {
+        return fail(ErrorCode::Conflict, "folder", folder.string(), "one that is there");
+    }
+    if (!files.exists(options.out)) {
+        return {};
+    }
+    if (!options.force) {
         return fail(ErrorCode::Conflict, "label file", options.out, "--force writes over it");
     }
+    SPILE_ASSIGN(old, files.open(options.out));  // refuses a folder or a device
+    (void)old;
+    return {};
+}
+
+Result<labels::Order> orderOf(Session& session, const LabelOptions& options)
+{
+    SPILE_TRY(checkOut(session.files(), options));
     SPILE_ASSIGN(stock, labels::findStock(options.stock));
     SPILE_ASSIGN(cellar, session.open());
     SPILE_ASSIGN(words, wordsFor(*cellar, options));
