@@ -83,8 +83,8 @@ json toJson(const Problem& problem, const InTheWay& way)
 // Each blend: its distance as a root, so that it is in points; then what to pour.
 std::string tableOf(const Problem& problem, const std::vector<Blend>& blends)
 {
-    std::vector<std::vector<std::string>> lines{
-        {"off by", "chance", "strength", "litres", "barrels (litres; mL in a glass of 100)"}};
+    std::vector<std::vector<std::string>> lines{{"off by (points)", "chance", "strength", "litres",
+                                                 "barrels (litres; mL in a glass of 100)"}};
     for (const Blend& blend : blends) {
         std::string shares;
         for (const blend::Share& share : blend.shares) {
@@ -107,7 +107,7 @@ std::string textOf(const Problem& problem, const blend::Found& found,
         return tableOf(problem, shown) +
                (found.proven ? "\nNo blend of these barrels comes nearer than the first.\n"
                              : "\nStopped before all were looked at: none comes nearer than " +
-                                   number(std::sqrt(found.bound), 2) + ".\n") +
+                                   number(std::sqrt(found.bound), 2) + " points.\n") +
                "Pour the glass, cool and carbonate it, and taste it before any barrel is opened.\n";
     }
     std::string text = "No blend keeps all bounds. In the way, for the one that comes nearest:\n";
