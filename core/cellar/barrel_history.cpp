@@ -1,5 +1,5 @@
 // All that happened to a barrel: the facts of queries.hpp.
-#include "core/cellar/queries.hpp"
+#include "core/cellar/fact_rows.hpp"
 #include "core/cellar/query_text.hpp"
 #include "core/cellar/row_values.hpp"
 
@@ -13,37 +13,6 @@ using ledger::Database;
 using ledger::Row;
 
 namespace {
-
-void readFact(const Row& row, FactRow& fact)
-{
-    fact.entry = row.id<EntryId>(0);
-    fact.at = instantFromMs(row.integer(1));
-    fact.person = row.text(2);
-    fact.device = row.text(3);
-    fact.deviceId = row.id<DeviceId>(4);
-    fact.note = row.text(5);
-    fact.amended = row.integer(6) != 0;
-    fact.twoValues = row.integer(7) != 0;
-}
-
-constexpr int factColumns = 8;
-
-// Reads one kind of fact of a barrel; `more` reads the columns that are the kind's own.
-template <class Fact, class More>
-Result<std::vector<Fact>> facts(Database& database, std::string_view sql, const SubjectId& barrel,
-                                More more)
-{
-    std::vector<Fact> found;
-    SPILE_TRY(database.each(
-        [&](const Row& row) {
-            Fact& fact = found.emplace_back();
-            readFact(row, fact);
-            more(row, fact);
-            return Result<void>();
-        },
-        sql, barrel));
-    return found;
-}
 
 Result<void> readScores(Database& database, std::vector<TasteRow>& tastings)
 {
@@ -111,14 +80,14 @@ Result<std::vector<OtherRow>> otherFacts(Database& database, const SubjectId& ba
         KindQuery{"empty", query_text::emptyings}};
     std::vector<OtherRow> all;
     for (const KindQuery& kind : kinds) {
-        SPILE_ASSIGN(some, facts<OtherRow>(database, kind.second, barrel,
-                                           [&](const Row& row, OtherRow& other) {
-                                               other.kind = kind.first;
-                                               other.text = row.text(factColumns);
-                                               if (kind.second == query_text::verdictsGiven) {
-                                                   readOutlook(row, other);
-                                               }
-                                           }));
+        SPILE_ASSIGN(some, factsOf<OtherRow>(database, kind.second, barrel,
+                                             [&](const Row& row, OtherRow& other) {
+                                                 other.kind = kind.first;
+                                                 other.text = row.text(factColumns);
+                                                 if (kind.second == query_text::verdictsGiven) {
+                                                     readOutlook(row, other);
+                                                 }
+                                             }));
         std::move(some.begin(), some.end(), std::back_inserter(all));
     }
     return all;
@@ -130,53 +99,48 @@ Result<BarrelHistory> historyOf(Database& database, const SubjectId& barrel)
 {
     constexpr int own = factColumns;
     BarrelHistory history;
-    SPILE_ASSIGN(fills, facts<FillRow>(database, query_text::fills, barrel,
-                                       [](const Row& row, FillRow& fill) {
-                                           fill.beer = row.text(own);
-                                           fill.volume = volumeIfAny(row, own + 1);
-                                           fill.precision = precisionOf(row, own + 2);
-                                           fill.alcoholByVolume = scaledIfAny(row, own + 3, 1e4);
-                                           fill.specificGravity = scaledIfAny(row, own + 4, 1e4);
-                                       }));
-    SPILE_ASSIGN(
-        gauges,
-        facts<GaugeRow>(database, query_text::gauges, barrel, [](const Row& row, GaugeRow& gauge) {
-            gauge.volume = volumeFromMl(row.integer(own));
-            gauge.method = row.text(own + 1);
-            gauge.bound = static_cast<Bound>(row.integerIfAny(own + 2).value_or(0));
-        }));
-    SPILE_ASSIGN(draws, facts<DrawRow>(database, query_text::draws, barrel,
-                                       [](const Row& row, DrawRow& draw) {
-                                           draw.volume = volumeFromMl(row.integer(own));
-                                           draw.method = row.text(own + 1);
-                                       }));
-    SPILE_ASSIGN(topUps, facts<TopUpRow>(database, query_text::topUps, barrel,
-                                         [](const Row& row, TopUpRow& topUp) {
-                                             topUp.what = row.text(own);
-                                             topUp.volume = volumeFromMl(row.integer(own + 1));
-                                             topUp.alcoholByVolume = scaledIfAny(row, own + 2, 1e4);
-                                             if (topUp.what.empty()) {
-                                                 topUp.what = row.text(own + 3);
-                                             }
+    SPILE_ASSIGN(fills, factsOf<FillRow>(database, query_text::fills, barrel,
+                                         [](const Row& row, FillRow& fill) {
+                                             fill.beer = row.text(own);
+                                             fill.volume = volumeIfAny(row, own + 1);
+                                             fill.precision = precisionOf(row, own + 2);
+                                             fill.alcoholByVolume = scaledIfAny(row, own + 3, 1e4);
+                                             fill.specificGravity = scaledIfAny(row, own + 4, 1e4);
                                          }));
-    SPILE_ASSIGN(doses, facts<DoseRow>(database, query_text::doses, barrel,
-                                       [](const Row& row, DoseRow& dose) {
-                                           dose.substance = row.text(own);
-                                           dose.volume = volumeIfAny(row, own + 1);
-                                           dose.drained = volumeIfAny(row, own + 2);
-                                           dose.mass = massIfAny(row, own + 3);
-                                           dose.alcoholByVolume = scaledIfAny(row, own + 4, 1e4);
-                                       }));
-    SPILE_ASSIGN(tastings, facts<TasteRow>(database, query_text::tastings, barrel,
-                                           [](const Row& row, TasteRow& taste) {
-                                               taste.liking = row.integerIfAny(own);
+    SPILE_ASSIGN(gauges,
+                 factsOf<GaugeRow>(
+                     database, query_text::gauges, barrel, [](const Row& row, GaugeRow& gauge) {
+                         gauge.volume = volumeFromMl(row.integer(own));
+                         gauge.method = row.text(own + 1);
+                         gauge.bound = static_cast<Bound>(row.integerIfAny(own + 2).value_or(0));
+                     }));
+    SPILE_ASSIGN(draws, factsOf<DrawRow>(database, query_text::draws, barrel,
+                                         [](const Row& row, DrawRow& draw) {
+                                             draw.volume = volumeFromMl(row.integer(own));
+                                             draw.method = row.text(own + 1);
+                                         }));
+    SPILE_ASSIGN(topUps, factsOf<TopUpRow>(database, query_text::topUps, barrel,
+                                           [](const Row& row, TopUpRow& topUp) {
+                                               topUp.what = row.text(own);
+                                               topUp.volume = volumeFromMl(row.integer(own + 1));
+                                               topUp.alcoholByVolume =
+                                                   scaledIfAny(row, own + 2, 1e4);
+                                               if (topUp.what.empty()) {
+                                                   topUp.what = row.text(own + 3);
+                                               }
                                            }));
+    SPILE_ASSIGN(doses, dosesOf(database, barrel));
+    SPILE_ASSIGN(tastings, factsOf<TasteRow>(database, query_text::tastings, barrel,
+                                             [](const Row& row, TasteRow& taste) {
+                                                 taste.liking = row.integerIfAny(own);
+                                             }));
     SPILE_TRY(readScores(database, tastings));
-    SPILE_ASSIGN(readings, facts<ReadingRow>(database, query_text::readings, barrel, readReading));
-    SPILE_ASSIGN(photos, facts<PhotoRow>(database, query_text::photos, barrel,
-                                         [](const Row& row, PhotoRow& photo) {
-                                             photo.purpose = row.text(own);
-                                         }));
+    SPILE_ASSIGN(readings,
+                 factsOf<ReadingRow>(database, query_text::readings, barrel, readReading));
+    SPILE_ASSIGN(photos, factsOf<PhotoRow>(database, query_text::photos, barrel,
+                                           [](const Row& row, PhotoRow& photo) {
+                                               photo.purpose = row.text(own);
+                                           }));
     SPILE_ASSIGN(files, photoFiles(database, photos));
     SPILE_ASSIGN(others, otherFacts(database, barrel));
     history.fills = std::move(fills);
@@ -191,9 +155,27 @@ Result<BarrelHistory> historyOf(Database& database, const SubjectId& barrel)
     return history;
 }
 
+Result<std::vector<DoseRow>> dosesOf(Database& database, const SubjectId& barrel)
+{
+    constexpr int own = factColumns;
+    return factsOf<DoseRow>(database, query_text::doses, barrel, [](const Row& row, DoseRow& dose) {
+        dose.substance = row.text(own);
+        dose.volume = volumeIfAny(row, own + 1);
+        dose.drained = volumeIfAny(row, own + 2);
+        dose.mass = massIfAny(row, own + 3);
+        dose.alcoholByVolume = scaledIfAny(row, own + 4, 1e4);
+    });
+}
+
+Result<std::vector<ReadingRow>> readingsOf(Database& database, const SubjectId& subject)
+{
+    return factsOf<ReadingRow>(database, query_text::readings, subject, readReading);
+}
+
 Result<std::optional<ReadingRow>> lastReading(Database& database, const SubjectId& barrel)
 {
-    SPILE_ASSIGN(found, facts<ReadingRow>(database, query_text::lastReading, barrel, readReading));
+    SPILE_ASSIGN(found,
+                 factsOf<ReadingRow>(database, query_text::lastReading, barrel, readReading));
     return found.empty() ? std::nullopt : std::optional(std::move(found.front()));
 }
 

@@ -85,13 +85,34 @@ Result<std::optional<Fill>> latestFill(Database& database, const SubjectId& barr
         barrel);
 }
 
-Result<std::optional<Moment>> latestEmpty(Database& database, const SubjectId& barrel)
+struct Emptied {
+    Moment moment;
+    std::optional<std::string> nextUse;
+    std::optional<std::int64_t> untilMs;
+};
+
+Result<std::optional<Emptied>> latestEmpty(Database& database, const SubjectId& barrel)
 {
-    return database.first([](const Row& row) { return momentOf(row, 0); },
-                          "SELECT when_ms"
-                          ", device, seq FROM state_empty "
-                          "WHERE subject = ? AND voided = 0" SPILE_LATEST_FIRST,
-                          barrel);
+    return database.first(
+        [](const Row& row) {
+            return Emptied{momentOf(row, 0), row.textIfAny(3), row.integerIfAny(4)};
+        },
+        "SELECT when_ms, device, seq, next_use, until_ms FROM state_empty "
+        "WHERE subject = ? AND voided = 0" SPILE_LATEST_FIRST,
+        barrel);
+}
+
+// Once sour, always sour: wood is not made clean again.
+Result<bool> isSour(Database& database, const SubjectId& barrel)
+{
+    SPILE_ASSIGN(sour, database.integer(
+                           0,
+                           "SELECT EXISTS(SELECT 1 FROM state_empty WHERE subject = ?1 AND voided "
+                           "= 0 AND (programme = 'sour' OR next_use = 'sour beer')) OR "
+                           "EXISTS(SELECT 1 FROM state_fill WHERE subject = ?1 AND voided = 0 AND "
+                           "programme = 'sour')",
+                           barrel));
+    return sour != 0;
 }
 
 Result<std::optional<SubjectId>> latestPlace(Database& database, const SubjectId& barrel)
@@ -213,7 +234,7 @@ std::optional<Instant> nextLeakLook(const BarrelFacts& facts)
 NextStep nextStep(const BarrelFacts& facts)
 {
     if (!facts.filled) {
-        return {"fill", std::nullopt};
+        return {facts.nextUse == "re-wet and store" ? "wet the wood" : "fill", facts.wetUntil};
     }
     if (facts.verdict == "ready" || facts.verdict == "blend" || facts.verdict == "destroy") {
         return {"empty", facts.verdictAt};
@@ -240,8 +261,13 @@ Result<void> writeBarrelSummary(Database& database, const SubjectId& barrel)
     SPILE_ASSIGN(fill, latestFill(database, barrel));
     SPILE_ASSIGN(emptied, latestEmpty(database, barrel));
     SPILE_ASSIGN(moved, latestPlace(database, barrel));
+    SPILE_ASSIGN(sour, isSour(database, barrel));
     BarrelFacts facts;
-    facts.filled = fill && (!emptied || fill->moment > *emptied);
+    facts.filled = fill && (!emptied || fill->moment > emptied->moment);
+    if (!facts.filled && emptied) {
+        facts.nextUse = emptied->nextUse;
+        facts.wetUntil = instant(emptied->untilMs);
+    }
     Latest latest;
     std::optional<std::int64_t> volumeMl;
     std::optional<std::int64_t> number;
@@ -267,15 +293,15 @@ Result<void> writeBarrelSummary(Database& database, const SubjectId& barrel)
         "filled, fill, batch, "
         "fill_number, filled_ms, filled_precision, volume_ml, tastings, last_taste_ms, "
         "last_gauge_ms, last_draw_ms, "
-        "verdict, next_step, due_ms, due_by_habit, emptied_ms, order_key) VALUES(?, ?, ?, ?, ?, ?, "
-        "?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+        "verdict, next_step, due_ms, due_by_habit, emptied_ms, order_key, next_use, sour) "
+        "VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
         barrel, own->code, own->mark, own->spirit, own->sizeMl, moved ? moved : own->place,
         full ? 1 : 0, full ? std::optional(fill->entry) : std::nullopt,
         full ? fill->batch : std::nullopt, number, full ? std::optional(fill->atMs) : std::nullopt,
         full ? fill->precision : std::nullopt, volumeMl, latest.tastings, latest.tasteMs,
         latest.gaugeMs, latest.drawMs, facts.verdict, next.step, milliseconds(next.due),
-        next.byHabit ? 1 : 0, emptied ? std::optional(emptied->whenMs) : own->emptiedMs,
-        naturalKey(own->mark.value_or(""), own->code));
+        next.byHabit ? 1 : 0, emptied ? std::optional(emptied->moment.whenMs) : own->emptiedMs,
+        naturalKey(own->mark.value_or(""), own->code), facts.nextUse, sour ? 1 : 0);
 }
 
 #undef SPILE_LATEST_FIRST

@@ -12,7 +12,7 @@ namespace spile::cellar {
 /// What there is to do next with a barrel, and from when on it is due. No date: it rests, or it
 /// waits for the brewer.
 struct NextStep {
-    std::string step;  // "fill", "check for leaks", "taste", "empty"
+    std::string step;  // "fill", "wet the wood", "check for leaks", "taste", "empty"
     std::optional<Instant> due;
     bool byHabit = false;  // and nobody asked for it: an outlook that knows more may name a day
 };
@@ -27,12 +27,14 @@ struct BarrelFacts {
     std::optional<std::string> verdict;  // the latest in this fill
     std::optional<Instant> verdictAt;
     std::optional<Instant> verdictUntil;
+    std::optional<std::string> nextUse;  // of an empty barrel, as its emptying said,
+    std::optional<Instant> wetUntil;     // and by when
 };
 
 /// Return the next step by the trade's habit: look for leaks an hour, a day, three and seven days
 /// after filling, taste first at six months and then monthly, unless a verdict says otherwise. A
 /// look counts for all times before it; a tasting in the first week is of the beer as it went in.
-/// A tasting ends the wait that a verdict asked for.
+/// A tasting ends the wait that a verdict asked for. An empty barrel has its next use's deadline.
 ///
 /// Source    common practice, no source. An outlook takes its place where it knows more
 ///           (acts/foreseeing.hpp).

@@ -1,5 +1,7 @@
 #include "core/cellar/effective.hpp"
 
+#include "core/cellar/field.hpp"
+
 #include <algorithm>
 #include <map>
 #include <set>
@@ -107,6 +109,10 @@ Result<Effective> applyAmendments(ledger::Database& database, const EntryId& id,
             numbers.insert(number);
         }
     }
+    std::erase_if(numbers, [](std::uint32_t number) {
+        const FieldSpec* spec = findField(number);
+        return spec != nullptr && spec->fixed;
+    });
     for (const std::uint32_t number : numbers) {
         applyField(number, all, effective);
     }

@@ -8,11 +8,14 @@ namespace spile::cellar {
 namespace {
 
 constexpr std::int64_t id = 16;
+constexpr std::int64_t hash = 32;
+constexpr bool fixed = true;
 constexpr std::int64_t nameChars = 80;
 constexpr std::int64_t wordChars = 32;
 constexpr std::int64_t latestMs = 253402300799999;  // year 9999
 constexpr std::int64_t volumeMostMl = 100'000'000;  // 100 m3: no barrel and few tanks hold more
-constexpr std::int64_t longestS = 34'560'000;       // 400 days
+constexpr std::int64_t sourcesMost = 2000;
+constexpr std::int64_t longestS = 34'560'000;  // 400 days
 
 constexpr std::array windowItems = {ItemColumn{"attribute", FieldType::Text, 1, wordChars},
                                     ItemColumn{"low", FieldType::Integer, 1, 9},
@@ -33,6 +36,13 @@ constexpr std::array valueItems = {
     ItemColumn{"name", FieldType::Text, 1, wordChars},
     ItemColumn{"number", FieldType::Integer, -9'000'000'000'000, 9'000'000'000'000}};
 
+constexpr std::array sourceItems = {ItemColumn{"source", FieldType::Bytes, hash, hash}};
+constexpr std::array packageItems = {ItemColumn{"package", FieldType::Text, 1, wordChars},
+                                     ItemColumn{"content_ml", FieldType::Integer, 1, volumeMostMl},
+                                     ItemColumn{"count", FieldType::Integer, 1, 100'000'000}};
+constexpr std::array portionItems = {ItemColumn{"glass", FieldType::Integer, 1, 99},
+                                     ItemColumn{"barrel", FieldType::Bytes, id, id},
+                                     ItemColumn{"volume_ml", FieldType::Integer, 1, volumeMostMl}};
 constexpr std::array wordItems = {ItemColumn{"name", FieldType::Text, 1, wordChars},
                                   ItemColumn{"word", FieldType::Text, 1, nameChars}};
 
@@ -108,6 +118,26 @@ constexpr std::array specs = {
     FieldSpec{Field::ChanceE3, "chance_e3", FieldType::Integer, 0, 1000},
     FieldSpec{Field::BestMs, "best_ms", FieldType::Integer, 0, latestMs},
     FieldSpec{Field::CleanGlasses, "clean_glasses", FieldType::Integer, 0, 60},
+    FieldSpec{Field::From, "from_subject", FieldType::Bytes, id, id, {}, fixed},
+    FieldSpec{Field::Sources, "sources", FieldType::List, 1, sourcesMost, sourceItems, fixed},
+    FieldSpec{Field::Method, "method", FieldType::Text, 1, wordChars},
+    FieldSpec{Field::HeelMl, "heel_ml", FieldType::Integer, 0, volumeMostMl},
+    FieldSpec{Field::Programme, "programme", FieldType::Text, 1, wordChars},
+    FieldSpec{Field::DoseMg, "dose_mg", FieldType::Integer, 1, 1'000'000'000'000},
+    FieldSpec{Field::Allergen, "allergen", FieldType::Text, 1, nameChars},
+    FieldSpec{Field::LotCode, "lot_code", FieldType::Text, 1, wordChars},
+    FieldSpec{Field::Packages, "packages", FieldType::List, 1, 40, packageItems},
+    FieldSpec{Field::LostMl, "lost_ml", FieldType::Integer, 0, volumeMostMl},
+    FieldSpec{Field::LabelAbvE2, "label_abv_e2", FieldType::Integer, 0, 8000},
+    FieldSpec{Field::Law, "law", FieldType::Text, 1, wordChars},
+    FieldSpec{Field::Co2E2, "co2_e2", FieldType::Integer, 0, 1000},
+    FieldSpec{Field::PressurePa, "pressure_pa", FieldType::Integer, 0, 1'000'000},
+    FieldSpec{Field::BestBeforeMs, "best_before_ms", FieldType::Integer, 0, latestMs},
+    FieldSpec{Field::CostE2, "cost_e2", FieldType::Integer, 0, 1'000'000'000'000},
+    FieldSpec{Field::FillsExpected, "fills_expected", FieldType::Integer, 1, 50},
+    FieldSpec{Field::Portions, "portions", FieldType::List, 1, 400, portionItems},
+    FieldSpec{Field::TastedCold, "tasted_cold", FieldType::Flag},
+    FieldSpec{Field::TastedCarbonated, "tasted_carbonated", FieldType::Flag},
 };
 
 // Characters, not bytes: continuation bytes of UTF-8 are not counted.

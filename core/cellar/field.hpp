@@ -79,6 +79,26 @@ enum class Field : std::uint32_t {
     ChanceE3 = 67,      // that all of the outlook was inside, as it stood when the record was made
     BestMs = 68,        // and when it stood best
     CleanGlasses = 69,  // of a flight: how many of its glasses, from the first, are clean
+    From = 70,          // the barrel or lot that beer was taken from
+    Sources = 71,       // what a lot was made of when something was taken from it
+    Method = 72,
+    HeelMl = 73,     // left behind in a barrel
+    Programme = 74,  // "clean" or "sour"
+    DoseMg = 75,
+    Allergen = 76,
+    LotCode = 77,
+    Packages = 78,
+    LostMl = 79,
+    LabelAbvE2 = 80,
+    Law = 81,
+    Co2E2 = 82,  // volumes of carbon dioxide
+    PressurePa = 83,
+    BestBeforeMs = 84,
+    CostE2 = 85,         // in the house's own money
+    FillsExpected = 86,  // that a barrel's price is spread over
+    Portions = 87,       // what a glass on the bench is mixed of
+    TastedCold = 88,
+    TastedCarbonated = 89,
 };
 
 enum class FieldType : std::uint8_t { Integer, Text, Bytes, Flag, List };
@@ -99,6 +119,7 @@ struct FieldSpec {
     std::int64_t least = 0;  // integers: the range; text: characters; bytes: length; list: rows
     std::int64_t most = 0;
     std::span<const ItemColumn> items = {};  // list fields: the columns of a row
+    bool fixed = false;  // a correction leaves it as it was: what beer came from is void or true
 };
 
 /// Return what is fixed about `field`.

@@ -30,8 +30,9 @@ constexpr std::array barrelFields = {
     KindField{F::LengthMm},       KindField{F::BilgeMm},   KindField{F::HeadMm},
     KindField{F::StaveMm}};
 constexpr std::array fillFields = {
-    KindField{F::Batch}, KindField{F::VolumeMl}, KindField{F::DatePrecision}, KindField{F::AbvE2},
-    KindField{F::SgE4},  KindField{F::Person},   KindField{F::Note}};
+    KindField{F::Batch}, KindField{F::VolumeMl},  KindField{F::DatePrecision},
+    KindField{F::AbvE2}, KindField{F::SgE4},      KindField{F::Person},
+    KindField{F::Note},  KindField{F::Programme}, KindField{F::From}};
 constexpr std::array checkFieldsOf = {KindField{F::Finding, required},
                                       KindField{F::Sound, required}, KindField{F::Person},
                                       KindField{F::Note}};
@@ -76,8 +77,9 @@ constexpr std::array verdictFields = {KindField{F::Verdict, required},
                                       KindField{F::BestMs}};
 constexpr std::array moveFields = {KindField{F::Place, required}, KindField{F::Person},
                                    KindField{F::Note}};
-constexpr std::array emptyFields = {KindField{F::VolumeMl}, KindField{F::NextUse},
-                                    KindField{F::Person}, KindField{F::Note}};
+constexpr std::array emptyFields = {
+    KindField{F::VolumeMl}, KindField{F::NextUse},   KindField{F::Person},  KindField{F::Note},
+    KindField{F::HeelMl},   KindField{F::Programme}, KindField{F::UntilMs}, KindField{F::Method}};
 constexpr std::array climateFields = {KindField{F::TempMc, required},
                                       KindField{F::HumidityE1, required}, KindField{F::Person},
                                       KindField{F::Note}};
@@ -88,7 +90,8 @@ constexpr std::array topUpFields = {KindField{F::VolumeMl, required},
                                     KindField{F::Substance},
                                     KindField{F::AbvE2},
                                     KindField{F::Person},
-                                    KindField{F::Note}};
+                                    KindField{F::Note},
+                                    KindField{F::From}};
 constexpr std::array doseFields = {KindField{F::Substance, required},
                                    KindField{F::VolumeMl},
                                    KindField{F::DrainedMl},
@@ -108,7 +111,70 @@ constexpr std::array stepFields = {KindField{F::Sheet, required},
                                    KindField{F::Person},
                                    KindField{F::Note}};
 
+// A lot: beer that was brought together in a tank. What goes into it are transfers and finishes; a
+// mix says what it was made of when something was taken from it, and what was taken answers the
+// mix.
+constexpr std::array lotFields = {KindField{F::Name, required}, KindField{F::Target},
+                                  KindField{F::Place}, KindField{F::Person}, KindField{F::Note}};
+constexpr std::array transferFields = {
+    KindField{F::From, required}, KindField{F::VolumeMl, required},
+    KindField{F::AbvE2},          KindField{F::SgE4},
+    KindField{F::TempMc},         KindField{F::Method},
+    KindField{F::Person},         KindField{F::Note},
+    KindField{F::Sources}};
+constexpr std::array mixFields = {KindField{F::Sources, required}};
+constexpr std::array finishFields = {KindField{F::Substance, required},
+                                     KindField{F::DoseMg},
+                                     KindField{F::VolumeMl},
+                                     KindField{F::AbvE2},
+                                     KindField{F::Allergen},
+                                     KindField{F::UntilMs},
+                                     KindField{F::Person},
+                                     KindField{F::Note}};
+constexpr std::array takeOutFields = {KindField{F::Person}, KindField{F::Note}};
+constexpr std::array treatFields = {KindField{F::Method, required}, KindField{F::TempMc},
+                                    KindField{F::ElapsedS}, KindField{F::Person},
+                                    KindField{F::Note}};
+constexpr std::array carbonateFields = {KindField{F::Method, required},
+                                        KindField{F::Co2E2, required},
+                                        KindField{F::PressurePa},
+                                        KindField{F::TempMc},
+                                        KindField{F::DoseMg},
+                                        KindField{F::Person},
+                                        KindField{F::Note}};
+constexpr std::array packageFields = {KindField{F::LotCode, required},
+                                      KindField{F::Packages, required},
+                                      KindField{F::VolumeMl, required},
+                                      KindField{F::LostMl},
+                                      KindField{F::AbvE2},
+                                      KindField{F::LabelAbvE2},
+                                      KindField{F::Law},
+                                      KindField{F::Co2E2},
+                                      KindField{F::BestBeforeMs},
+                                      KindField{F::Person},
+                                      KindField{F::Note}};
+constexpr std::array discardFields = {KindField{F::VolumeMl, required},
+                                      KindField{F::Reason, required}, KindField{F::Person},
+                                      KindField{F::Note}};
+constexpr std::array holdFields = {KindField{F::Reason, required}, KindField{F::Person},
+                                   KindField{F::Note}};
+constexpr std::array clearFields = {KindField{F::Outcome, required}, KindField{F::Person},
+                                    KindField{F::Note}};
+constexpr std::array releaseFields = {KindField{F::Name, required},
+                                      KindField{F::Packages, required}, KindField{F::Person},
+                                      KindField{F::Note}};
+constexpr std::array costFields = {KindField{F::CostE2, required}, KindField{F::Name, required},
+                                   KindField{F::VolumeMl},         KindField{F::FillsExpected},
+                                   KindField{F::Person},           KindField{F::Note}};
+constexpr std::array benchFields = {KindField{F::Portions, required}, KindField{F::Name},
+                                    KindField{F::Target}, KindField{F::Person}, KindField{F::Note}};
+constexpr std::array acceptFields = {
+    KindField{F::Glass, required}, KindField{F::TastedCold, required},
+    KindField{F::TastedCarbonated, required}, KindField{F::Person}, KindField{F::Note}};
+
 constexpr bool aboutBarrel = true;
+constexpr bool other = false;
+constexpr bool followed = true;
 constexpr std::array kinds = {
     KindSpec{"genesis", 1, genesisFields},
     KindSpec{"device", 1, deviceFields},
@@ -117,7 +183,7 @@ constexpr std::array kinds = {
     KindSpec{"target", 1, targetFields},
     KindSpec{"batch", 1, batchFields},
     KindSpec{"barrel", 1, barrelFields, aboutBarrel},
-    KindSpec{"fill", 1, fillFields, aboutBarrel},
+    KindSpec{"fill", 1, fillFields, aboutBarrel, followed},
     KindSpec{"check", 1, checkFieldsOf, aboutBarrel},
     KindSpec{"gauge", 1, gaugeFields, aboutBarrel},
     KindSpec{"draw", 1, drawFields, aboutBarrel},
@@ -131,9 +197,24 @@ constexpr std::array kinds = {
     KindSpec{"empty", 1, emptyFields, aboutBarrel},
     KindSpec{"climate", 1, climateFields},
     KindSpec{"repair", 1, repairFields, aboutBarrel},
-    KindSpec{"top_up", 1, topUpFields, aboutBarrel},
+    KindSpec{"top_up", 1, topUpFields, aboutBarrel, followed},
     KindSpec{"dose", 1, doseFields, aboutBarrel},
     KindSpec{"sheet_step", 1, stepFields, aboutBarrel},
+    KindSpec{"lot", 1, lotFields},
+    KindSpec{"transfer", 1, transferFields, other, followed},
+    KindSpec{"mix", 1, mixFields},
+    KindSpec{"finish", 1, finishFields},
+    KindSpec{"take_out", 1, takeOutFields, other, followed},
+    KindSpec{"treat", 1, treatFields},
+    KindSpec{"carbonate", 1, carbonateFields},
+    KindSpec{"package", 1, packageFields, other, followed},
+    KindSpec{"discard", 1, discardFields, other, followed},
+    KindSpec{"hold", 1, holdFields},
+    KindSpec{"clear", 1, clearFields, other, followed},
+    KindSpec{"release", 1, releaseFields, other, followed},
+    KindSpec{"cost", 1, costFields},
+    KindSpec{"bench", 1, benchFields},
+    KindSpec{"accept", 1, acceptFields, other, followed},
 };
 
 }  // namespace

@@ -19,6 +19,7 @@ struct KindSpec {
     std::uint32_t version = 1;
     std::span<const KindField> fields;
     bool aboutBarrel = false;  // its subject is a barrel, whose summary it may change
+    bool followed = false;     // looked up by the entry that it answers: beer is traced by it
 };
 
 [[nodiscard]] std::span<const KindSpec> allKinds();

@@ -1,7 +1,9 @@
 #include "core/cellar/queries.hpp"
 
+#include "core/cellar/lot_query_text.hpp"
 #include "core/cellar/query_text.hpp"
 #include "core/cellar/row_values.hpp"
+#include "core/cellar/way_query_text.hpp"
 
 #include <map>
 
@@ -35,6 +37,8 @@ BarrelRow readBarrel(const Row& row)
     barrel.verdict = row.text(17);
     barrel.orderKey = row.text(18);
     barrel.dueReason = row.text(19);
+    barrel.nextUse = row.text(20);
+    barrel.sour = row.integer(21) != 0;
     return barrel;
 }
 
@@ -204,7 +208,10 @@ Result<std::vector<Window>> windowsOfBarrel(Database& database, const SubjectId&
 
 std::vector<std::string_view> listQueries()
 {
-    return {query_text::all.begin(), query_text::all.end()};
+    std::vector<std::string_view> texts(query_text::all.begin(), query_text::all.end());
+    texts.insert(texts.end(), query_text::ofLots.begin(), query_text::ofLots.end());
+    texts.insert(texts.end(), query_text::ofWays.begin(), query_text::ofWays.end());
+    return texts;
 }
 
 }  // namespace spile::cellar

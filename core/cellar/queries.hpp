@@ -43,6 +43,8 @@ struct BarrelRow {
     std::optional<Instant> due;
     std::string dueReason;  // of a tasting whose day an outlook named: acts/foreseeing.hpp
     std::string orderKey;   // its place in barrels(), with its id
+    std::string nextUse;    // of an empty barrel, as its emptying said
+    bool sour = false;      // it has held sour beer, or is kept for it: its kit is kept apart
 };
 
 /// Where a page of a list begins: after the row with these keys.
@@ -153,6 +155,12 @@ struct BarrelHistory {
     std::vector<OtherRow> others;  // kind by kind
 };
 [[nodiscard]] Result<BarrelHistory> historyOf(ledger::Database& database, const SubjectId& barrel);
+/// What was put into a barrel that is not beer, the oldest first.
+[[nodiscard]] Result<std::vector<DoseRow>> dosesOf(ledger::Database& database,
+                                                   const SubjectId& barrel);
+/// What was measured of a barrel or a lot, the oldest first.
+[[nodiscard]] Result<std::vector<ReadingRow>> readingsOf(ledger::Database& database,
+                                                         const SubjectId& subject);
 /// The latest reading of a barrel, of whichever fill; none if it was never measured.
 [[nodiscard]] Result<std::optional<ReadingRow>> lastReading(ledger::Database& database,
                                                             const SubjectId& barrel);

@@ -16,7 +16,7 @@ namespace spile::cellar::query_text {
     "SELECT b.subject, b.code, b.mark, b.spirit, " SPILE_NAME("state_batch", "b.batch")      \
     ", b.place, b.filled, b.size_ml, b.volume_ml, b.fill_number, b.filled_ms, "              \
     "b.filled_precision, b.tastings, b.next_step, d.due_ms, b.emptied_ms, b.last_taste_ms, " \
-    "b.verdict, b.order_key, d.reason "
+    "b.verdict, b.order_key, d.reason, b.next_use, b.sour "
 #define SPILE_ALL_BARRELS \
     SPILE_BARREL_COLUMNS "FROM state_barrel_now AS b LEFT JOIN due_now AS d USING(subject) "
 

@@ -103,7 +103,9 @@ CREATE %TEMP% TABLE state_barrel_now(
     due_ms INTEGER,
     due_by_habit INTEGER NOT NULL,
     emptied_ms INTEGER,
-    order_key TEXT NOT NULL
+    order_key TEXT NOT NULL,
+    next_use TEXT,
+    sour INTEGER NOT NULL
 ) STRICT, WITHOUT ROWID;
 CREATE INDEX %SCHEMA%state_barrel_now_order ON state_barrel_now(order_key, subject);
 CREATE INDEX %SCHEMA%state_barrel_now_code ON state_barrel_now(code, subject);
@@ -115,6 +117,45 @@ constexpr std::string_view flightIndex =
     "NULL;\n";
 constexpr std::string_view timeIndex =
     "CREATE INDEX %SCHEMA%TABLE_when ON TABLE(when_ms, subject) WHERE voided = 0;\n";
+
+// Beer is followed from what it came from to where it went.
+constexpr std::string_view answersIndex =
+    "CREATE INDEX %SCHEMA%TABLE_answers ON TABLE(answers, when_ms) WHERE voided = 0 AND answers IS "
+    "NOT NULL;\n";
+
+// Indices of single tables.
+struct OwnIndex {
+    std::string_view kind, sql;
+};
+constexpr std::array ownIndices = {
+    OwnIndex{"lot",
+             "CREATE INDEX %SCHEMA%state_lot_when ON state_lot(when_ms, subject) WHERE "
+             "voided = 0;\n"},
+    OwnIndex{"lot",
+             "CREATE INDEX %SCHEMA%state_lot_name ON state_lot(name, when_ms) WHERE voided "
+             "= 0;\n"},
+    OwnIndex{"package",
+             "CREATE INDEX %SCHEMA%state_package_code ON state_package(lot_code) WHERE "
+             "voided = 0;\n"},
+    OwnIndex{"finish",
+             "CREATE INDEX %SCHEMA%state_finish_until ON state_finish(until_ms, entry) "
+             "WHERE voided = 0 AND until_ms IS NOT NULL;\n"},
+    OwnIndex{"mix",
+             "CREATE INDEX %SCHEMA%state_mix_sources_source ON state_mix_sources(source, "
+             "entry);\n"},
+    OwnIndex{"transfer",
+             "CREATE INDEX %SCHEMA%state_transfer_sources_source ON "
+             "state_transfer_sources(source, entry);\n"},
+    OwnIndex{"fill",
+             "CREATE INDEX %SCHEMA%state_fill_batch ON state_fill(batch) WHERE voided = 0 "
+             "AND batch IS NOT NULL;\n"},
+    OwnIndex{"top_up",
+             "CREATE INDEX %SCHEMA%state_top_up_batch ON state_top_up(batch) WHERE "
+             "voided = 0 AND batch IS NOT NULL;\n"},
+    OwnIndex{"finish",
+             "CREATE INDEX %SCHEMA%state_finish_substance ON state_finish(substance) "
+             "WHERE voided = 0;\n"},
+};
 
 constexpr const char* drafts = R"sql(
 CREATE TABLE IF NOT EXISTS sheet(
@@ -282,8 +323,18 @@ KindStatements statementsOf(const KindSpec& kind)
         replaceAll(index, "TABLE", table);
         made.create += index;
     }
+    if (kind.followed) {
+        std::string index(answersIndex);
+        replaceAll(index, "TABLE", table);
+        made.create += index;
+    }
     for (const auto& item : made.items) {
         made.create += item.create;
+    }
+    for (const OwnIndex& index : ownIndices) {
+        if (index.kind == kind.kind) {
+            made.create += index.sql;
+        }
     }
     made.upsert = "INSERT OR REPLACE INTO " + table + "(" + names + ") VALUES(" + places + ")";
     made.exists = "SELECT 1 FROM " + table + " WHERE subject = ? AND voided = 0 LIMIT 1";

@@ -95,7 +95,9 @@ Result<EntryId> Change::recordWithAnswers(NewEntry entry, std::vector<NewEntry> 
     };
     SPILE_ASSIGN(id, append(std::move(entry), next()));
     for (NewEntry& answer : answers) {
-        answer.target = id;
+        if (!answer.target) {  // it may answer something else: beer, what it came from
+            answer.target = id;
+        }
         SPILE_TRY(append(std::move(answer), next()));
     }
     return id;

@@ -56,7 +56,8 @@ public:
     [[nodiscard]] Result<EntryId> record(NewEntry entry);
     /// The same for several that count together or not at all.
     [[nodiscard]] Result<std::vector<EntryId>> recordGroup(std::vector<NewEntry> entries);
-    /// The same for an entry and others that answer it: it is made their target. Return its id.
+    /// The same for an entry and others that answer it: it is made the target of those that have
+    /// none. Return its id.
     [[nodiscard]] Result<EntryId> recordWithAnswers(NewEntry entry, std::vector<NewEntry> answers);
 
     [[nodiscard]] Database& database();

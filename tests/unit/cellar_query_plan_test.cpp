@@ -62,7 +62,7 @@ TEST(QueryPlan, OfEveryPagedQuerySortsNothing)
                 << query;
         }
     }
-    EXPECT_EQ(paged, 11);
+    EXPECT_EQ(paged, 13);
 }
 
 TEST(QueryPlan, ShowsAScanWhereThereIsOne)

@@ -37,6 +37,10 @@ Result<void> checkAmendment(const KindSpec& kind, const ledger::Fields& fields)
             return fail(ErrorCode::Malformed, std::string(kind.kind),
                         "field " + std::to_string(number), "a field that this kind has");
         }
+        if (specOf(field->field).fixed) {
+            return fail(ErrorCode::Conflict, std::string(specOf(field->field).name),
+                        "it is not corrected", "take the record back and make it anew");
+        }
         if (value.isNull() && field->required) {
             return fail(ErrorCode::Malformed, std::string(specOf(field->field).name), "nothing",
                         "a value");
@@ -81,7 +85,7 @@ Result<EntryId> amend(Cellar& cellar, const EntryId& target, const ledger::Field
 Result<EntryId> voidEntry(Cellar& cellar, const EntryId& target)
 {
     SPILE_ASSIGN(corrected, needEntry(cellar, target));
-    if (beginsCellar(corrected.kind)) {
+    if (beginsCellar(corrected.kind) || corrected.kind == "mix") {
         return fail(ErrorCode::Conflict, "void", corrected.kind, "a record of the cellar's work");
     }
     ledger::NewEntry entry;

@@ -1,5 +1,6 @@
 #include "core/cellar/acts/filling.hpp"
 
+#include "core/cellar/acts/lots.hpp"
 #include "core/cellar/vocabulary.hpp"
 
 #include <algorithm>
@@ -22,7 +23,14 @@ Result<ledger::NewEntry> fillEntry(Cellar& cellar, const NewFill& fill)
     SPILE_TRY(fields.setVolume(Field::VolumeMl, fill.volume));
     SPILE_TRY(fields.setScaled(Field::AbvE2, fill.alcoholByVolume, 1e4));
     SPILE_TRY(fields.setScaled(Field::SgE4, fill.specificGravity, 1e4));
-    return newEntry("fill", fill.barrel, std::move(fields), fill.circumstance.at);
+    fields.setText(Field::Programme, fill.programme);
+    fields.setIfAny(Field::From, fill.lot);
+    SPILE_ASSIGN(entry, newEntry("fill", fill.barrel, std::move(fields), fill.circumstance.at));
+    if (fill.lot) {
+        SPILE_ASSIGN(mix, mixOf(cellar, *fill.lot));
+        entry.target = mix;
+    }
+    return std::move(entry);
 }
 
 Result<EntryId> recordFill(Cellar& cellar, const NewFill& fill)
@@ -30,15 +38,25 @@ Result<EntryId> recordFill(Cellar& cellar, const NewFill& fill)
     return recordOne(cellar, fillEntry(cellar, fill));
 }
 
-Result<EntryId> recordEmpty(Cellar& cellar, const NewEmpty& emptying)
+Result<ledger::NewEntry> emptyEntry(Cellar& cellar, const NewEmpty& emptying)
 {
     SPILE_TRY(needFilled(cellar, emptying.barrel));
     SPILE_TRY(needPerson(cellar, emptying.circumstance));
     FieldSet fields(emptying.circumstance);
     SPILE_TRY(fields.setVolume(Field::VolumeMl, emptying.volume));
     fields.setText(Field::NextUse, emptying.nextUse);
-    return recordOne(
-        cellar, newEntry("empty", emptying.barrel, std::move(fields), emptying.circumstance.at));
+    SPILE_TRY(fields.setVolume(Field::HeelMl, emptying.heel));
+    fields.setText(Field::Programme, emptying.programme);
+    fields.setText(Field::Method, emptying.method);
+    if (emptying.until) {
+        fields.set(Field::UntilMs, toMs(*emptying.until));
+    }
+    return newEntry("empty", emptying.barrel, std::move(fields), emptying.circumstance.at);
+}
+
+Result<EntryId> recordEmpty(Cellar& cellar, const NewEmpty& emptying)
+{
+    return recordOne(cellar, emptyEntry(cellar, emptying));
 }
 
 Result<ledger::NewEntry> gaugeEntry(Cellar& cellar, const NewGauge& gauge)

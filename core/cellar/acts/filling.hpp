@@ -16,8 +16,11 @@ struct NewFill {
     std::optional<double> alcoholByVolume = {};  // as a fraction
     std::optional<double> specificGravity = {};
     Circumstance circumstance = {};
+    std::optional<SubjectId> lot = {};  // that it is filled from: acts/lots.hpp
+    std::string programme = {};         // "clean" or "sour"
 };
-/// Errors    besides those of every act: Conflict if the barrel holds beer already.
+/// Errors    besides those of every act: Conflict if the barrel holds beer already, or if nothing
+///           has come into the lot.
 [[nodiscard]] Result<ledger::NewEntry> fillEntry(Cellar& cellar, const NewFill& fill);
 [[nodiscard]] Result<EntryId> recordFill(Cellar& cellar, const NewFill& fill);
 
@@ -26,7 +29,12 @@ struct NewEmpty {
     std::optional<Volume> volume = {};
     std::string nextUse = {};
     Circumstance circumstance = {};
+    std::optional<Volume> heel = {};    // left behind
+    std::optional<Instant> until = {};  // by when the next use is due
+    std::string programme = {};         // "clean" or "sour": its kit is kept apart
+    std::string method = {};            // how the beer came out
 };
+[[nodiscard]] Result<ledger::NewEntry> emptyEntry(Cellar& cellar, const NewEmpty& emptying);
 [[nodiscard]] Result<EntryId> recordEmpty(Cellar& cellar, const NewEmpty& emptying);
 
 /// What a gauge says when it is not the volume itself: a nail hole that runs or does not.

@@ -1,6 +1,7 @@
 #include "core/cellar/acts/tending.hpp"
 
 #include "core/cellar/acts/correcting.hpp"
+#include "core/cellar/acts/lots.hpp"
 
 namespace spile::cellar {
 
@@ -30,7 +31,13 @@ Result<ledger::NewEntry> topUpEntry(Cellar& cellar, const NewTopUp& topUp)
     fields.setIfAny(Field::Batch, topUp.batch);
     fields.setText(Field::Substance, topUp.substance);
     SPILE_TRY(fields.setScaled(Field::AbvE2, topUp.alcoholByVolume, 1e4));
-    return newEntry("top_up", topUp.barrel, std::move(fields), topUp.circumstance.at);
+    fields.setIfAny(Field::From, topUp.lot);
+    SPILE_ASSIGN(entry, newEntry("top_up", topUp.barrel, std::move(fields), topUp.circumstance.at));
+    if (topUp.lot) {
+        SPILE_ASSIGN(mix, mixOf(cellar, *topUp.lot));
+        entry.target = mix;
+    }
+    return std::move(entry);
 }
 
 Result<EntryId> recordTopUp(Cellar& cellar, const NewTopUp& topUp)

@@ -24,6 +24,7 @@ struct NewTopUp {
     std::optional<SubjectId> batch = {};
     std::optional<double> alcoholByVolume = {};  // as a fraction
     Circumstance circumstance = {};
+    std::optional<SubjectId> lot = {};  // that it is taken from: acts/lots.hpp
 };
 [[nodiscard]] Result<ledger::NewEntry> topUpEntry(Cellar& cellar, const NewTopUp& topUp);
 [[nodiscard]] Result<EntryId> recordTopUp(Cellar& cellar, const NewTopUp& topUp);
