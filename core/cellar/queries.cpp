@@ -3,6 +3,7 @@
 #include "core/cellar/lot_query_text.hpp"
 #include "core/cellar/query_text.hpp"
 #include "core/cellar/row_values.hpp"
+#include "core/cellar/total_query_text.hpp"
 #include "core/cellar/way_query_text.hpp"
 
 #include <map>
@@ -211,6 +212,7 @@ std::vector<std::string_view> listQueries()
     std::vector<std::string_view> texts(query_text::all.begin(), query_text::all.end());
     texts.insert(texts.end(), query_text::ofLots.begin(), query_text::ofLots.end());
     texts.insert(texts.end(), query_text::ofWays.begin(), query_text::ofWays.end());
+    texts.insert(texts.end(), query_text::ofTotals.begin(), query_text::ofTotals.end());
     return texts;
 }
 
