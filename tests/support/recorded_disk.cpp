@@ -1,0 +1,290 @@
+#include "tests/support/recorded_disk.hpp"
+
+#include <atomic>
+#include <new>
+#include <sqlite3.h>
+
+namespace spile::support {
+
+namespace {
+
+struct Below {
+    sqlite3_vfs* vfs = nullptr;
+    RecordedDisk* disk = nullptr;
+};
+
+// SQLite gives us memory for one of these; the file of the VFS below follows it.
+struct RecordedFile {
+    sqlite3_file asSqlite;  // first, since SQLite sees only this
+    sqlite3_io_methods methods;
+    RecordedDisk* disk = nullptr;
+    Path path;
+};
+
+RecordedFile* ours(sqlite3_file* file) { return reinterpret_cast<RecordedFile*>(file); }
+sqlite3_file* below(sqlite3_file* file) { return reinterpret_cast<sqlite3_file*>(ours(file) + 1); }
+Below& below(sqlite3_vfs* vfs) { return *static_cast<Below*>(vfs->pAppData); }
+
+template <auto method, class... Args>
+auto passFile(sqlite3_file* file, Args... args)
+{
+    return (below(file)->pMethods->*method)(below(file), args...);
+}
+
+template <auto method, class... Args>
+auto passVfs(sqlite3_vfs* vfs, Args... args)
+{
+    return (below(vfs).vfs->*method)(below(vfs).vfs, args...);
+}
+
+DiskCall sqliteCall(DiskCall::Kind kind)
+{
+    DiskCall call;
+    call.kind = kind;
+    call.bySqlite = true;
+    return call;
+}
+
+int closeFile(sqlite3_file* file)
+{
+    const int result = below(file)->pMethods->xClose(below(file));
+    ours(file)->~RecordedFile();
+    return result;
+}
+
+int writeFile(sqlite3_file* file, const void* bytes, int count, sqlite3_int64 offset)
+{
+    DiskCall call = sqliteCall(DiskCall::Kind::Write);
+    call.offset = static_cast<std::uint64_t>(offset);
+    const auto* first = static_cast<const std::uint8_t*>(bytes);
+    call.bytes.assign(first, first + count);
+    ours(file)->disk->note(std::move(call), ours(file)->path);
+    return below(file)->pMethods->xWrite(below(file), bytes, count, offset);
+}
+
+int truncateFile(sqlite3_file* file, sqlite3_int64 size)
+{
+    DiskCall call = sqliteCall(DiskCall::Kind::Truncate);
+    call.offset = static_cast<std::uint64_t>(size);
+    ours(file)->disk->note(std::move(call), ours(file)->path);
+    return below(file)->pMethods->xTruncate(below(file), size);
+}
+
+int syncFile(sqlite3_file* file, int)
+{
+    ours(file)->disk->note(sqliteCall(DiskCall::Kind::Sync), ours(file)->path);
+    return SQLITE_OK;
+}
+
+sqlite3_io_methods methodsFor(const sqlite3_io_methods& real)
+{
+    using Io = sqlite3_io_methods;
+    Io methods = real;
+    methods.xClose = closeFile;
+    methods.xRead = passFile<&Io::xRead>;
+    methods.xWrite = writeFile;
+    methods.xTruncate = truncateFile;
+    methods.xSync = syncFile;
+    methods.xFileSize = passFile<&Io::xFileSize>;
+    methods.xLock = passFile<&Io::xLock>;
+    methods.xUnlock = passFile<&Io::xUnlock>;
+    methods.xCheckReservedLock = passFile<&Io::xCheckReservedLock>;
+    methods.xFileControl = passFile<&Io::xFileControl>;
+    methods.xSectorSize = passFile<&Io::xSectorSize>;
+    methods.xDeviceCharacteristics = [](sqlite3_file*) { return 0; };  // no promises of the disk
+    methods.xShmMap = passFile<&Io::xShmMap>;
+    methods.xShmLock = passFile<&Io::xShmLock>;
+    methods.xShmBarrier = passFile<&Io::xShmBarrier>;
+    methods.xShmUnmap = passFile<&Io::xShmUnmap>;
+    methods.xFetch = passFile<&Io::xFetch>;
+    methods.xUnfetch = passFile<&Io::xUnfetch>;
+    return methods;
+}
+
+int openFile(sqlite3_vfs* vfs, const char* name, sqlite3_file* file, int flags, int* outFlags)
+{
+    auto* recorded = new (file) RecordedFile{};
+    recorded->disk = below(vfs).disk;
+    recorded->path = name == nullptr ? "" : name;
+    const bool there = name != nullptr && std::filesystem::exists(name);
+    const int result = below(vfs).vfs->xOpen(below(vfs).vfs, name, below(file), flags, outFlags);
+    if (below(file)->pMethods == nullptr) {  // then SQLite will not close it
+        recorded->~RecordedFile();
+        file->pMethods = nullptr;
+        return result;
+    }
+    if (!there && name != nullptr) {
+        recorded->disk->note(sqliteCall(DiskCall::Kind::Create), recorded->path);
+    }
+    recorded->methods = methodsFor(*below(file)->pMethods);
+    recorded->asSqlite.pMethods = &recorded->methods;
+    return result;
+}
+
+int deleteFile(sqlite3_vfs* vfs, const char* name, int syncsFolder)
+{
+    below(vfs).disk->note(sqliteCall(DiskCall::Kind::Remove), name);
+    if (syncsFolder != 0) {
+        below(vfs).disk->note(sqliteCall(DiskCall::Kind::SyncFolder), folderOf(name));
+    }
+    return below(vfs).vfs->xDelete(below(vfs).vfs, name, 0);
+}
+
+// Passes all on but syncs.
+class RecordedFiles final : public FileSystem {
+public:
+    RecordedFiles(RecordedDisk& disk, FileSystem& below) : disk_(disk), below_(below) {}
+
+    Result<std::unique_ptr<InputFile>> open(const Path& path) override { return below_.open(path); }
+    Result<std::unique_ptr<OutputFile>> create(const Path& path) override
+    {
+        return written(path, below_.create(path));
+    }
+    Result<std::unique_ptr<OutputFile>> createPrivate(const Path& path) override
+    {
+        return written(path, below_.createPrivate(path));
+    }
+    Result<void> rename(const Path& from, const Path& to) override
+    {
+        SPILE_TRY(below_.rename(from, to));
+        DiskCall call;
+        call.kind = DiskCall::Kind::Rename;
+        call.to = std::filesystem::path(to).lexically_relative(disk_.folder()).generic_string();
+        disk_.note(std::move(call), from);
+        return {};
+    }
+    Result<void> remove(const Path& path) override
+    {
+        SPILE_TRY(below_.remove(path));
+        return noted(DiskCall::Kind::Remove, path);
+    }
+    Result<void> makeFolder(const Path& path) override { return below_.makeFolder(path); }
+    Result<void> syncFolder(const Path& path) override
+    {
+        return noted(DiskCall::Kind::SyncFolder, path);
+    }
+    bool exists(const Path& path) override { return below_.exists(path); }
+    Result<std::vector<std::string>> list(const Path& folder) override
+    {
+        return below_.list(folder);
+    }
+    Result<std::unique_ptr<FileLock>> lock(const Path& path, const std::string& holder) override
+    {
+        return below_.lock(path, holder);
+    }
+
+private:
+    class File final : public OutputFile {
+    public:
+        File(RecordedDisk& disk, Path path, std::unique_ptr<OutputFile> below)
+            : disk_(disk), path_(std::move(path)), below_(std::move(below))
+        {
+        }
+        Result<void> append(ByteView bytes) override
+        {
+            SPILE_TRY(below_->append(bytes));
+            DiskCall call;
+            call.kind = DiskCall::Kind::Write;
+            call.offset = at_;
+            call.bytes.assign(bytes.begin(), bytes.end());
+            at_ += bytes.size();
+            disk_.note(std::move(call), path_);
+            return {};
+        }
+        Result<void> sync() override
+        {
+            DiskCall call;
+            call.kind = DiskCall::Kind::Sync;
+            disk_.note(std::move(call), path_);
+            return {};
+        }
+
+    private:
+        RecordedDisk& disk_;
+        Path path_;
+        std::unique_ptr<OutputFile> below_;
+        std::uint64_t at_ = 0;
+    };
+
+    Result<std::unique_ptr<OutputFile>> written(const Path& path,
+                                                Result<std::unique_ptr<OutputFile>> file)
+    {
+        if (!file) {
+            return file;
+        }
+        SPILE_TRY(noted(DiskCall::Kind::Create, path));
+        return std::make_unique<File>(disk_, path, std::move(*file));
+    }
+    Result<void> noted(DiskCall::Kind kind, const Path& path)
+    {
+        DiskCall call;
+        call.kind = kind;
+        disk_.note(std::move(call), path);
+        return {};
+    }
+
+    RecordedDisk& disk_;
+    FileSystem& below_;
+};
+
+}  // namespace
+
+struct RecordedDisk::Vfs {
+    Below below;
+    sqlite3_vfs vfs{};
+};
+
+RecordedDisk::RecordedDisk(Path folder, FileSystem& below)
+    : folder_(std::move(folder)),
+      vfs_(std::make_unique<Vfs>()),
+      files_(std::make_unique<RecordedFiles>(*this, below))
+{
+    using Passed = sqlite3_vfs;
+    static std::atomic<int> number{0};
+    name_ = "recorded" + std::to_string(++number);
+    sqlite3_vfs* real = sqlite3_vfs_find("unix");
+    vfs_->below = {real, this};
+    Passed& vfs = vfs_->vfs;
+    vfs.iVersion = real->iVersion;
+    vfs.szOsFile = static_cast<int>(sizeof(RecordedFile)) + real->szOsFile;
+    vfs.mxPathname = real->mxPathname;
+    vfs.zName = name_.c_str();
+    vfs.pAppData = &vfs_->below;
+    vfs.xOpen = openFile;
+    vfs.xDelete = deleteFile;
+    vfs.xAccess = passVfs<&Passed::xAccess>;
+    vfs.xFullPathname = passVfs<&Passed::xFullPathname>;
+    vfs.xRandomness = passVfs<&Passed::xRandomness>;
+    vfs.xSleep = passVfs<&Passed::xSleep>;
+    vfs.xCurrentTime = passVfs<&Passed::xCurrentTime>;
+    vfs.xGetLastError = passVfs<&Passed::xGetLastError>;
+    vfs.xCurrentTimeInt64 = passVfs<&Passed::xCurrentTimeInt64>;
+    vfs.xSetSystemCall = passVfs<&Passed::xSetSystemCall>;
+    vfs.xGetSystemCall = passVfs<&Passed::xGetSystemCall>;
+    vfs.xNextSystemCall = passVfs<&Passed::xNextSystemCall>;
+    sqlite3_vfs_register(&vfs, 0);
+}
+
+RecordedDisk::~RecordedDisk() { sqlite3_vfs_unregister(&vfs_->vfs); }
+
+void RecordedDisk::note(DiskCall call, const Path& path)
+{
+    const std::string relative = path.lexically_relative(folder_).generic_string();
+    if (relative.empty() || relative.starts_with("..") || relative.ends_with("-shm")) {
+        return;  // the index of the log in memory is made anew after a crash
+    }
+    call.path = relative;
+    const std::lock_guard guard(mutex_);
+    calls_.push_back(std::move(call));
+}
+
+void RecordedDisk::acknowledge(ByteView what)
+{
+    DiskCall call;
+    call.kind = DiskCall::Kind::Acknowledge;
+    call.bytes.assign(what.begin(), what.end());
+    const std::lock_guard guard(mutex_);
+    calls_.push_back(std::move(call));
+}
+
+}  // namespace spile::support
