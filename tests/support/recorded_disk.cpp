@@ -54,6 +54,9 @@ int closeFile(sqlite3_file* file)
 
 int writeFile(sqlite3_file* file, const void* bytes, int count, sqlite3_int64 offset)
 {
+    if (const auto refused = ours(file)->disk->refusal(RecordedDisk::Refuse::Write)) {
+        return *refused;
+    }
     DiskCall call = sqliteCall(DiskCall::Kind::Write);
     call.offset = static_cast<std::uint64_t>(offset);
     const auto* first = static_cast<const std::uint8_t*>(bytes);
@@ -72,6 +75,9 @@ int truncateFile(sqlite3_file* file, sqlite3_int64 size)
 
 int syncFile(sqlite3_file* file, int)
 {
+    if (const auto refused = ours(file)->disk->refusal(RecordedDisk::Refuse::Sync)) {
+        return *refused;
+    }
     ours(file)->disk->note(sqliteCall(DiskCall::Kind::Sync), ours(file)->path);
     return SQLITE_OK;
 }
@@ -276,6 +282,28 @@ void RecordedDisk::note(DiskCall call, const Path& path)
     call.path = relative;
     const std::lock_guard guard(mutex_);
     calls_.push_back(std::move(call));
+}
+
+void RecordedDisk::refuse(Refuse what, std::size_t after, bool lasting, bool full)
+{
+    toRefuse_ = Refusal{what, after, lasting, full};
+    asked_ = 0;
+    refused_ = false;
+}
+
+std::optional<int> RecordedDisk::refusal(Refuse what)
+{
+    if (!toRefuse_ || toRefuse_->what != what) {
+        return std::nullopt;
+    }
+    const std::size_t before = asked_++;
+    if (before != toRefuse_->after && (!toRefuse_->lasting || before < toRefuse_->after)) {
+        return std::nullopt;
+    }
+    refused_ = true;
+    return toRefuse_->full         ? SQLITE_FULL
+           : what == Refuse::Write ? SQLITE_IOERR_WRITE
+                                   : SQLITE_IOERR_FSYNC;
 }
 
 void RecordedDisk::acknowledge(ByteView what)

@@ -3,9 +3,12 @@
 #include "core/base/bytes.hpp"
 #include "core/base/file_system.hpp"
 
+#include <array>
+#include <atomic>
 #include <cstdint>
 #include <memory>
 #include <mutex>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -47,6 +50,15 @@ public:
     [[nodiscard]] const std::string& vfs() const { return name_; }
     [[nodiscard]] FileSystem& files() { return *files_; }
     void acknowledge(ByteView what);
+    /// Let a call of SQLite's fail: the one after so many of its kind from now on, and all after it
+    /// if it lasts.
+    enum class Refuse : std::uint8_t { Write, Sync };
+    void refuse(Refuse what, std::size_t after, bool lasting, bool full = false);
+    /// How many of them there were since, and whether one was refused.
+    [[nodiscard]] std::size_t asked() const { return asked_; }
+    [[nodiscard]] bool refused() const { return refused_; }
+    /// For the VFS: whether this call fails, and how.
+    [[nodiscard]] std::optional<int> refusal(Refuse what);
     /// Note a call; nothing outside the folder is noted.
     void note(DiskCall call, const Path& path);
 
@@ -62,6 +74,14 @@ private:
     std::unique_ptr<FileSystem> files_;
     std::mutex mutex_;
     std::vector<DiskCall> calls_;
+    struct Refusal {
+        Refuse what;
+        std::size_t after;
+        bool lasting, full;
+    };
+    std::optional<Refusal> toRefuse_;
+    std::atomic<std::size_t> asked_{0};
+    std::atomic<bool> refused_{false};
 };
 
 /// What a loss of power leaves of what was not synced.
