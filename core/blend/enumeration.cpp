@@ -19,6 +19,9 @@ Enumeration::Enumeration(const Sums& sums, const BestKept& kept, Take take, cons
     for (std::size_t n = 1; n <= sums_.barrelsMost; ++n) {
         // Each set of n - 1 with each barrel as a part, and each set of n.
         most_ += sums_.partsMost > 0 ? sets * static_cast<double>(sums_.count - n + 1) : 0;
+        if (sums_.partsMost > 1 && n < sums_.barrelsMost) {
+            most_ += sets * static_cast<double>(sums_.count * (sums_.count - 1)) / 2;
+        }
         sets *= static_cast<double>(sums_.count - n + 1) / static_cast<double>(n);
         most_ += sets;
     }
@@ -53,6 +56,9 @@ void Enumeration::visit(std::size_t level, std::size_t begin)
     }
     if (level + 1 >= sums_.barrelsMost) {
         return;
+    }
+    if (sums_.partsMost > 1) {
+        lookAtTwoParts(at);
     }
     Level& next = levels_[level + 1];
     for (std::size_t barrel = begin; barrel < sums_.count && !stopped_; ++barrel) {
@@ -136,6 +142,37 @@ void Enumeration::offerPart(const Level& at, std::size_t barrel)
         shares.back() = *share;
         take_(barrels, shares);
     }
+}
+
+void Enumeration::lookAtTwoParts(const Level& at)
+{
+    const bool alone = in_.empty();  // then what they come to falls with none of the set
+    for (std::size_t i = 0; i < sums_.count && !stopped_; ++i) {
+        for (std::size_t j = i + 1; j < sums_.count; ++j) {
+            if (alone || TwoParts(sums_, at.set, i, j, at.pairs).mayFallBelow(kept_.limit())) {
+                offerTwoParts(at, i, j);
+            }
+        }
+        count(sums_.count - i - 1);
+    }
+}
+
+void Enumeration::offerTwoParts(const Level& at, std::size_t first, std::size_t second)
+{
+    if (isIn(first) || isIn(second)) {
+        return;
+    }
+    const auto best = bestTwoShares(sums_, at.set, first, second, at.pairs);
+    if (!best || !(TwoParts(sums_, at.set, first, second, at.pairs).at((*best)[0], (*best)[1]) <
+                   kept_.limit())) {
+        return;
+    }
+    std::vector<std::size_t> barrels = in_;
+    barrels.insert(barrels.end(), {first, second});
+    std::vector<double> shares(barrels.size(), 1);
+    shares[shares.size() - 2] = (*best)[0];
+    shares.back() = (*best)[1];
+    take_(barrels, shares);
 }
 
 }  // namespace spile::blend

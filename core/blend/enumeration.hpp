@@ -2,7 +2,7 @@
 
 #include "core/base/job.hpp"
 #include "core/blend/best_kept.hpp"
-#include "core/blend/parts.hpp"
+#include "core/blend/two_parts.hpp"
 
 #include <functional>
 #include <vector>
@@ -34,6 +34,8 @@ private:
     void lookAtWhole(const Level& at, std::size_t begin);
     void lookAtPart(const Level& at);
     void offerPart(const Level& at, std::size_t barrel);
+    void lookAtTwoParts(const Level& at);
+    void offerTwoParts(const Level& at, std::size_t first, std::size_t second);
     void offerWhole(const Level& at, std::size_t barrel);
     void count(std::size_t sets);
     [[nodiscard]] bool isIn(std::size_t barrel) const;

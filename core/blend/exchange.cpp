@@ -120,6 +120,30 @@ void Exchange::keep(const std::vector<std::size_t>& set, const Worth& worth)
             take_(rest, shares);
         }
     }
+    for (std::size_t i = 0; sums_.partsMost > 1 && i < set.size(); ++i) {
+        for (std::size_t j = i + 1; j < set.size(); ++j) {
+            keepTwoParts(set, set[i], set[j]);
+        }
+    }
+}
+
+void Exchange::keepTwoParts(const std::vector<std::size_t>& set, std::size_t first,
+                            std::size_t second)
+{
+    std::vector<std::size_t> rest = set;
+    std::erase_if(rest, [&](std::size_t barrel) { return barrel == first || barrel == second; });
+    std::vector<double> pairs(sums_.count, 0);
+    for (const std::size_t barrel : rest) {
+        pairs[first] += sums_.pairs(first)[barrel];
+        pairs[second] += sums_.pairs(second)[barrel];
+    }
+    if (const auto best = bestTwoShares(sums_, sumsOf(sums_, rest), first, second, pairs)) {
+        rest.insert(rest.end(), {first, second});
+        std::vector<double> shares(rest.size(), 1);
+        shares[shares.size() - 2] = (*best)[0];
+        shares.back() = (*best)[1];
+        take_(rest, shares);
+    }
 }
 
 void Exchange::run(int starts, Random& random)

@@ -24,6 +24,7 @@ private:
     [[nodiscard]] Worth worthOf(const std::vector<std::size_t>& set) const;
     bool improve(std::vector<std::size_t>& set, Worth& worth) const;
     void keep(const std::vector<std::size_t>& set, const Worth& worth);
+    void keepTwoParts(const std::vector<std::size_t>& set, std::size_t first, std::size_t second);
 
     const Sums& sums_;
     Enumeration::Take take_;

@@ -42,7 +42,7 @@ struct Limits {
 };
 
 inline constexpr std::size_t barrelsAtMost = 8;
-inline constexpr std::size_t partsAtMost = 1;
+inline constexpr std::size_t partsAtMost = 2;
 inline constexpr std::size_t candidatesAtMost = 500;
 
 struct Problem {

@@ -100,6 +100,9 @@ int run(bool all)
     search(60, 4, 1, 30, "none");
     search(60, 5, 1, 30, "1 s");
     search(60, 6, 1, 30, "10 s");
+    search(60, 4, 2, 30, "none");
+    search(60, 5, 2, 30, "none");
+    search(60, 6, 2, 20, "none");
     search(60, 7, 0, 30, "none");
     if (all) {
         search(60, 8, 0, 20, "20 s, or its gap");

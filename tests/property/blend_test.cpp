@@ -12,24 +12,28 @@ namespace spile::blend {
 
 namespace {
 
-double anyNumber(double low, double high)
+// At its full size always: a range of RapidCheck's grows with the number of the case.
+template <class T>
+T anyOf(T low, T below)
 {
-    return low + (high - low) * *rc::gen::inRange(0, 1'000'001) / 1e6;
+    return *rc::gen::resize(rc::kNominalSize, rc::gen::inRange<T>(low, below));
 }
+
+double anyNumber(double low, double high) { return low + (high - low) * anyOf(0, 1'000'001) / 1e6; }
 
 Problem anyProblem(std::size_t barrelsMost, std::size_t partsMost)
 {
     Problem problem;
-    const auto attributes = *rc::gen::inRange<std::size_t>(1, 5);
+    const auto attributes = anyOf<std::size_t>(1, 5);
     for (std::size_t i = 0; i < attributes; ++i) {
         Wish wish{"attribute " + std::to_string(i), anyNumber(2, 8), anyNumber(0.2, 3)};
-        if (*rc::gen::inRange(0, 3) == 0) {
+        if (anyOf(0, 3) == 0) {
             wish.low = *wish.target - anyNumber(0.2, 3);
             wish.high = *wish.target + anyNumber(0.2, 3);
         }
         problem.wishes.push_back(wish);
     }
-    const auto count = *rc::gen::inRange<std::size_t>(1, barrelsMost + 1);
+    const auto count = anyOf<std::size_t>(1, barrelsMost + 1);
     for (std::size_t i = 0; i < count; ++i) {
         Barrel barrel{"barrel " + std::to_string(i), anyNumber(20, 230), anyNumber(0.08, 0.15)};
         for (std::size_t a = 0; a < attributes; ++a) {
@@ -38,7 +42,7 @@ Problem anyProblem(std::size_t barrelsMost, std::size_t partsMost)
         }
         problem.barrels.push_back(barrel);
     }
-    problem.limits.barrelsMost = *rc::gen::inRange<std::size_t>(1, 7);
+    problem.limits.barrelsMost = anyOf<std::size_t>(1, 7);
     problem.limits.partsMost = partsMost;
     problem.limits.leastShare = anyNumber(0, 0.5);
     if (*rc::gen::arbitrary<bool>()) {
@@ -126,6 +130,36 @@ double bestOfTriedParts(const Problem& problem, int steps)
     return best;
 }
 
+// The same with two of them.
+double bestOfTriedTwoParts(const Problem& problem, int steps)
+{
+    double best = std::numeric_limits<double>::infinity();
+    const double least = problem.limits.leastShare;
+    const auto tryShares = [&](std::vector<Share> shares, std::size_t i, std::size_t j) {
+        const Share first = shares[i];
+        const Share second = shares[j];
+        for (int step = 0; step < (steps + 1) * (steps + 1); ++step) {
+            shares[i].amount = first.amount * (least + (1 - least) * (step / (steps + 1)) / steps);
+            shares[j].amount = second.amount * (least + (1 - least) * (step % (steps + 1)) / steps);
+            if (!(shares[i].amount > 0) || !(shares[j].amount > 0)) {
+                continue;
+            }
+            const Blend blend = blendOf(problem, shares);
+            if (blend.distance < best && keepsBounds(problem, blend, 0)) {
+                best = blend.distance;
+            }
+        }
+    };
+    forEachSet(problem, [&](const std::vector<Share>& whole) {
+        for (std::size_t i = 0; i < whole.size(); ++i) {
+            for (std::size_t j = i + 1; j < whole.size(); ++j) {
+                tryShares(whole, i, j);
+            }
+        }
+    });
+    return best;
+}
+
 void isSound(const Problem& problem, const Found& found)
 {
     RC_ASSERT(found.proven);
@@ -181,9 +215,22 @@ RC_GTEST_PROP(Bench, IsNeverFartherThanAnyTriedAmountOfAPart, ())
     }
 }
 
+RC_GTEST_PROP(Bench, IsNeverFartherThanAnyTriedAmountsOfTwoParts, ())
+{
+    const Problem problem = anyProblem(7, 2);
+    const auto found = bestBlends(problem);
+    RC_ASSERT(found.has_value());
+    isSound(problem, *found);
+    const double tried = std::min(bestOfTriedTwoParts(problem, 16), bestOfTriedParts(problem, 20));
+    if (std::isfinite(tried)) {
+        RC_ASSERT(!found->blends.empty());
+        RC_ASSERT(found->blends[0].distance <= tried + 1e-9);
+    }
+}
+
 RC_GTEST_PROP(Bench, BoundsWhatItHasNotLookedAt, ())
 {
-    Problem problem = anyProblem(10, *rc::gen::inRange<std::size_t>(0, 2));
+    Problem problem = anyProblem(10, anyOf<std::size_t>(0, 3));
     std::vector<std::size_t> all;
     for (std::size_t i = 0; i < problem.barrels.size(); ++i) {
         all.push_back(i);
