@@ -7,6 +7,7 @@
 #include "core/ledger/cbor.hpp"
 
 #include <algorithm>
+#include <map>
 
 namespace spile::cellar {
 
@@ -87,16 +88,55 @@ Result<void> State::apply(Database& database, const ledger::CountedEntry& entry)
     if (!corrects) {
         return writeFact(database, *kind, entry.id, core, entry.body);
     }
-    // A correction changes the entry it names, which may itself be a correction, and so on.
-    for (std::optional<EntryId> next = entry.id; next;) {
-        SPILE_ASSIGN(further, refresh(database, *next));
-        next = further;
+    corrections_.push_back(entry.id);
+    return {};
+}
+
+// A correction changes the entry it names, which may itself be a correction, and so on. All that
+// are concerned are looked at once, each after the corrections of it.
+Result<void> State::settleCorrections(Database& database)
+{
+    std::map<EntryId, std::optional<EntryId>> targets;  // of each concerned; none: a fact
+    std::map<EntryId, int> awaited;                     // corrections of it, still to be looked at
+    for (const EntryId& correction : corrections_) {
+        for (std::optional<EntryId> next = correction; next && !targets.contains(*next);) {
+            SPILE_ASSIGN(target, database.first(
+                                     [](const Row& row) {
+                                         const std::string kind = row.text(0);
+                                         return kind == amendKind || kind == voidKind
+                                                    ? row.idIfAny<EntryId>(1)
+                                                    : std::nullopt;
+                                     },
+                                     "SELECT kind, target FROM entry WHERE id = ?", *next));
+            const std::optional<EntryId> named = target.value_or(std::nullopt);
+            targets[*next] = named;
+            awaited.try_emplace(*next, 0);
+            if (named) {
+                ++awaited[*named];
+            }
+            next = named;
+        }
+    }
+    corrections_.clear();
+    std::vector<EntryId> ready;
+    for (const auto& [id, count] : awaited) {
+        if (count == 0) {
+            ready.push_back(id);
+        }
+    }
+    while (!ready.empty()) {
+        const EntryId id = ready.back();
+        ready.pop_back();
+        SPILE_TRY(refresh(database, id));
+        const auto target = targets.find(id);
+        if (target != targets.end() && target->second && --awaited[*target->second] == 0) {
+            ready.push_back(*target->second);
+        }
     }
     return {};
 }
 
-// Make what the state says of one entry anew; return the entry that depends on it, if any.
-Result<std::optional<EntryId>> State::refresh(Database& database, const EntryId& id)
+Result<void> State::refresh(Database& database, const EntryId& id)
 {
     struct Found {
         Bytes core, body;
@@ -111,30 +151,27 @@ Result<std::optional<EntryId>> State::refresh(Database& database, const EntryId&
             },
             "SELECT core, body FROM entry WHERE id = ?", id));
     if (!found) {
-        return std::optional<EntryId>();  // it has not come yet; when it does, it finds its
-                                          // corrections
+        return {};  // it has not come yet; when it does, it finds its corrections
     }
     SPILE_ASSIGN(core, ledger::decodeCore(found->core));
     const bool amends = core.kind == amendKind;
     if (amends || core.kind == voidKind) {
         if (!core.target || core.kindVersion > correctionVersion) {
-            return std::optional<EntryId>();
+            return {};
         }
         SPILE_ASSIGN(voided, isVoided(database, id));
-        SPILE_TRY(database.execute(
+        return database.execute(
             amends
                 ? std::string_view(
                       "INSERT OR REPLACE INTO state_amend(entry, target, voided) VALUES(?, ?, ?)")
                 : std::string_view(
                       "INSERT OR REPLACE INTO state_void(entry, target, voided) VALUES(?, ?, ?)"),
-            id, *core.target, voided ? 1 : 0));
-        return core.target;
+            id, *core.target, voided ? 1 : 0);
     }
     const KindSpec* kind = findKind(core.kind);
-    if (kind != nullptr && core.kindVersion <= kind->version) {
-        SPILE_TRY(writeFact(database, *kind, id, core, found->body));
-    }
-    return std::optional<EntryId>();
+    return kind != nullptr && core.kindVersion <= kind->version
+               ? writeFact(database, *kind, id, core, found->body)
+               : Result<void>();
 }
 
 namespace {
@@ -245,6 +282,7 @@ Result<void> State::writeItems(Database& database, const KindStatements& stateme
 
 Result<void> State::settle(Database& database)
 {
+    SPILE_TRY(settleCorrections(database));
     for (const SubjectId& barrel : touched_) {
         SPILE_TRY(writeBarrelSummary(database, barrel));
     }

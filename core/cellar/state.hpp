@@ -43,7 +43,11 @@ public:
     [[nodiscard]] Result<void> apply(ledger::Database& database,
                                      const ledger::CountedEntry& entry) override;
     [[nodiscard]] Result<void> settle(ledger::Database& database) override;
-    void forget() override { touched_.clear(); }
+    void forget() override
+    {
+        touched_.clear();
+        corrections_.clear();
+    }
     [[nodiscard]] Result<Sha256> root(ledger::Database& database) override;
 
     /// Whether the records have a subject of that kind, not voided. Requires a known kind.
@@ -54,8 +58,9 @@ public:
     [[nodiscard]] std::vector<std::string> tables() const;
 
 private:
-    [[nodiscard]] Result<std::optional<EntryId>> refresh(ledger::Database& database,
-                                                         const EntryId& id);
+    /// Make what the state says of one entry anew; nothing if it is not here yet.
+    [[nodiscard]] Result<void> refresh(ledger::Database& database, const EntryId& id);
+    [[nodiscard]] Result<void> settleCorrections(ledger::Database& database);
     [[nodiscard]] Result<void> writeFact(ledger::Database& database, const KindSpec& kind,
                                          const EntryId& id, const ledger::Entry& core,
                                          ByteView body);
@@ -65,6 +70,7 @@ private:
 
     std::unordered_map<std::string_view, KindStatements> statements_;  // by kind
     std::set<SubjectId> touched_;  // barrels whose summary is to be made anew
+    std::vector<EntryId> corrections_;  // that came since the last settle()
 };
 
 }  // namespace spile::cellar

@@ -39,6 +39,10 @@ Result<EntryId> Change::append(NewEntry made, std::optional<Group> group)
 {
     const Bytes body = encodeFields(made.fields);
     SPILE_TRY(checkLimits(made, body));
+    if (made.at && (made.at->time < earliestTime || made.at->time > latestTime)) {
+        return fail(ErrorCode::OutOfRange, made.kind, "a time outside the calendar",
+                    "before the year 10000");
+    }
     const Outside& outside = ledger_->outside_;
     SPILE_ASSIGN(head, chains().headOf(ledger_->device_));
     Entry core;
@@ -46,7 +50,8 @@ Result<EntryId> Change::append(NewEntry made, std::optional<Group> group)
     core.device = ledger_->device_;
     core.seq = head ? head->seq + 1 : 1;
     core.previous = head ? head->id : EntryId();
-    const Instant wall = outside.clock.now();
+    // A clock beyond the calendar must not make a record that nobody reads.
+    const Instant wall = std::clamp(outside.clock.now(), earliestTime, latestTime);
     SPILE_ASSIGN(latest, ledger_->recordedAt(core.previous));
     core.recorded = std::max(wall, latest);
     if (core.recorded != wall) {

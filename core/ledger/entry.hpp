@@ -18,6 +18,10 @@ inline constexpr std::size_t coreBytesMax = std::size_t{16} * 1024;
 inline constexpr std::size_t overwritesMax = 16;
 inline constexpr std::size_t photosMax = 32;
 
+/// No record has a time outside these years.
+inline constexpr Instant latestTime = instantFromMs(253402300799999);  // the end of 9999
+inline constexpr Instant earliestTime = instantFromMs(-253402300799999);
+
 /// When it happened, as the person claims it, with the offset of the local time then.
 struct EventTime {
     Instant time;

@@ -123,8 +123,7 @@ Result<std::uint64_t> readUpTo(CborReader& in, std::uint64_t highest)
 Result<Instant> readInstant(CborReader& in)
 {
     SPILE_ASSIGN(ms, in.integer());
-    constexpr std::int64_t year9999 = 253402300799999;
-    if (ms < -year9999 || ms > year9999) {
+    if (ms < toMs(earliestTime) || ms > toMs(latestTime)) {
         return damaged("a time outside the calendar");
     }
     return instantFromMs(ms);

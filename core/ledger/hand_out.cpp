@@ -3,6 +3,7 @@
 #include "core/ledger/bundle_reader.hpp"
 #include "core/ledger/bundle_writer.hpp"
 #include "core/ledger/ranges.hpp"
+#include "core/ledger/seal.hpp"
 
 #include <algorithm>
 #include <array>
@@ -179,13 +180,18 @@ Result<void> mayReplace(Ledger& ledger, const Path& file)
     return fail(ErrorCode::Conflict, file.string(), "another file is there", "choose another name");
 }
 
-Result<void> finishFile(Ledger& ledger, const Path& temporary, const Path& file, const Job& job)
+Result<void> finishFile(Ledger& ledger, const Path& temporary, const Path& file, const Job& job,
+                        const std::string& passphrase)
 {
     FileSystem& files = ledger.outside().files;
     // What was written is read back before anybody relies on it.
     SPILE_ASSIGN(written, BundleReader::open(files, temporary));
     SPILE_TRY(written.verify(ledger.cellar().id, SignatureCheck::RangeEnds, job,
                              [](const VerifiedEntry&) {}));
+    if (!passphrase.empty()) {
+        SPILE_TRY(seal(files, temporary, file, passphrase, ledger.outside().random, job));
+        return files.remove(temporary);
+    }
     SPILE_TRY(files.rename(temporary, file));
     return files.syncFolder(folderOf(file));
 }
@@ -193,7 +199,7 @@ Result<void> finishFile(Ledger& ledger, const Path& temporary, const Path& file,
 }  // namespace
 
 Result<HandedOut> handOut(Ledger& ledger, const Path& file, const std::optional<DeviceId>& to,
-                          const std::string& program, const Job& job)
+                          const std::string& program, const Job& job, const std::string& passphrase)
 {
     SPILE_TRY(mayReplace(ledger, file));
     SPILE_ASSIGN(database, ledger.openReader());
@@ -212,14 +218,16 @@ Result<HandedOut> handOut(Ledger& ledger, const Path& file, const std::optional<
     content.entries = [&](const auto& use) { return gathering.eachEntry(use); };
 
     FileSystem& files = ledger.outside().files;
-    const Path temporary = file.parent_path() / (".tmp-" + file.filename().string());
+    // What is to be sealed lies in the cellar's own folder until then.
+    const Path folder = passphrase.empty() ? file.parent_path() : ledger.folder().outbox();
+    const Path temporary = folder / (".tmp-" + file.filename().string());
     if (files.exists(temporary)) {  // left by a process that was killed
         SPILE_TRY(files.remove(temporary));
     }
     auto identity = writeBundle(files, temporary, topFolder(ledger.cellar(), content.header),
                                 content, ledger.photos(), ledger.key(), job);
-    auto finished =
-        identity ? finishFile(ledger, temporary, file, job) : Result<void>(passOn(identity));
+    auto finished = identity ? finishFile(ledger, temporary, file, job, passphrase)
+                             : Result<void>(passOn(identity));
     if (!finished) {
         if (files.exists(temporary)) {
             std::ignore = files.remove(temporary);  // the first error is the one to report

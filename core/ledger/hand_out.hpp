@@ -19,10 +19,13 @@ struct HandedOut {
 /// Changes no record; may be repeated at will. After any loss of power there is the whole file or
 /// none. A day file that this device made for this cellar is replaced.
 ///
+/// With a passphrase it is sealed (seal.hpp), and replaces nothing.
+///
 /// Errors    Conflict if `file` is something else; StorageFull, Storage, Cancelled: nothing is
 /// left.
 [[nodiscard]] Result<HandedOut> handOut(Ledger& ledger, const Path& file,
                                         const std::optional<DeviceId>& to,
-                                        const std::string& program, const Job& job);
+                                        const std::string& program, const Job& job,
+                                        const std::string& passphrase = {});
 
 }  // namespace spile::ledger

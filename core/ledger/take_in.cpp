@@ -1,5 +1,7 @@
 #include "core/ledger/take_in.hpp"
 
+#include "core/ledger/seal.hpp"
+
 #include <map>
 
 namespace spile::ledger {
@@ -238,8 +240,33 @@ private:
 
 }  // namespace
 
-Result<TakenIn> takeIn(Ledger& ledger, const Path& file, SignatureCheck check, const Job& job)
+static Result<TakenIn> takeInSealed(Ledger& ledger, const Path& file, SignatureCheck check,
+                                    const Job& job, const std::string& passphrase)
 {
+    if (passphrase.empty()) {
+        return fail(ErrorCode::Conflict, "passphrase", "the file is sealed",
+                    "the one that it was sealed with");
+    }
+    FileSystem& files = ledger.outside().files;
+    const Path opened = ledger.folder().outbox() / ".opened";
+    if (files.exists(opened)) {  // left by a process that was killed
+        SPILE_TRY(files.remove(opened));
+    }
+    SPILE_TRY(unseal(files, file, opened, passphrase, job));
+    auto taken = takeIn(ledger, opened, check, job);
+    auto removed = files.remove(opened);
+    if (taken && !removed) {
+        return passOn(removed);
+    }
+    return taken;
+}
+
+Result<TakenIn> takeIn(Ledger& ledger, const Path& file, SignatureCheck check, const Job& job,
+                       const std::string& passphrase)
+{
+    if (isSealed(ledger.outside().files, file)) {
+        return takeInSealed(ledger, file, check, job, passphrase);
+    }
     SPILE_ASSIGN(bundle, BundleReader::open(ledger.outside().files, file));
     SPILE_ASSIGN(taken, TakingIn(ledger, bundle, job).run(check));
     if (ledger.cellar().mark.empty()) {

@@ -21,10 +21,13 @@ struct TakenIn {
 /// slices of at most 20 ms, between which other work can run. Killed anywhere, it can be run again
 /// with the same result; run twice, it adds nothing.
 ///
-/// Errors    Foreign, Damaged, Unsupported, TooLarge: the cellar is unchanged. StorageFull,
-///           Storage, Cancelled: a part may be stored; the next run finishes it.
+/// A sealed file needs its passphrase; it is opened in the cellar's own folder meanwhile.
+///
+/// Errors    Foreign, Damaged, Unsupported, TooLarge, Conflict ("passphrase"): the cellar is
+///           unchanged. StorageFull, Storage, Cancelled: a part may be stored; the next run
+///           finishes it.
 [[nodiscard]] Result<TakenIn> takeIn(Ledger& ledger, const Path& file, SignatureCheck check,
-                                     const Job& job);
+                                     const Job& job, const std::string& passphrase = {});
 
 /// Make a replica of the cellar that the day file belongs to and take the file in.
 ///

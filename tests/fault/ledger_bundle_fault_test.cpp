@@ -1,20 +1,12 @@
 // Damaged, cut, foreign and forged day files: refused as a whole, and the cellar is unchanged.
 #include "core/base/sha256.hpp"
-#include "core/cellar/acts/drawing.hpp"
-#include "core/cellar/acts/exchanging.hpp"
-#include "core/cellar/acts/photographing.hpp"
 #include "core/cellar/checking.hpp"
-#include "tests/support/day_file.hpp"
-#include "tests/support/small_cellar.hpp"
+#include "tests/fault/bad_day_file.hpp"
 
 #include <filesystem>
 #include <fstream>
-#include <gtest/gtest.h>
 
 namespace spile::cellar {
-
-using support::DayFile;
-using support::textOf;
 
 namespace {
 
@@ -24,63 +16,22 @@ bool isRefusal(ErrorCode code)
            code == ErrorCode::TooLarge || code == ErrorCode::Foreign;
 }
 
-// A phone has handed out a day file of two draws and a photo, and the desk has not seen it yet.
-class BadDayFile : public testing::Test {
-protected:
-    support::TestDevice deskDevice{41};
-    support::TestDevice phoneDevice{42};
-    std::unique_ptr<Cellar> desk = deskDevice.newCellar();
-    std::unique_ptr<Cellar> phone;
-    support::SmallCellar small = support::fillSmallCellar(*desk);
-    Path file = phoneDevice.folder.path() / "day.spile";
-    Path bad = deskDevice.folder.path() / "bad.spile";
-    Sha256 before;
-
-    void SetUp() override
-    {
-        const Path start = deskDevice.folder.path() / "start.spile";
-        ASSERT_TRUE(handOut(*desk, start, {}));
-        phone = phoneDevice.join(start);
-        support::admitDevice(*desk, *phone);
-        for (int i = 0; i < 3; ++i) {
-            ASSERT_TRUE(recordDraw(
-                *phone,
-                {.barrel = small.barrel, .volume = millilitres(100), .method = "sample hole"}));
-        }
-        const Bytes picture = support::smallPicture();
-        ASSERT_TRUE(
-            recordPhoto(*phone, {.barrel = small.barrel, .picture = picture, .purpose = "colour"}));
-        // The phone knows what the desk holds, so that only its own records are in the file.
-        support::carry(*desk, *phone, start);
-        ASSERT_TRUE(handOut(*phone, file, desk->ledger().device()));
-        before = support::storedBytes(deskDevice.cellarFolder());
-    }
-
-    ledger::SigningKey phoneKey()
-    {
-        return ledger::SigningKey(**phoneDevice.keys.load(KeyName::Device));
-    }
-
-    void expectRefused(const Path& path, ErrorCode code)
-    {
-        const auto taken = takeIn(*desk, path);
-        ASSERT_FALSE(taken);
-        EXPECT_EQ(taken.error().code, code) << textOf(taken.error());
-        expectUnchanged();
-    }
-    void expectUnchanged() { EXPECT_EQ(support::storedBytes(deskDevice.cellarFolder()), before); }
-    // A change that the phone itself, or who has its key, made and sealed properly.
-    void expectForgeryRefused(DayFile& forged, ErrorCode code = ErrorCode::Damaged)
-    {
-        forged.seal(phoneKey());
-        forged.write(bad);
-        expectRefused(bad, code);
-    }
-};
+// By the number of the fault that they stand for.
+using Fault15_BitFlipInADayFile = BadDayFile;
+using Fault16_TruncatedDayFile = BadDayFile;
+using Fault17_SameDayFileTwice = BadDayFile;
+using Fault20_RecordsReorderedOrTwice = BadDayFile;
+using Fault21_DayFileOfAnotherCellar = BadDayFile;
+using Fault25_TrailingData = BadDayFile;
+using Fault42_PhotoOfOtherContent = BadDayFile;
+using Fault50_NewerDayFile = BadDayFile;
+using Fault56_DeviceThatIsNotAdmitted = BadDayFile;
+using Fault57_WrongSignature = BadDayFile;
+using Fault58_GapInAChain = BadDayFile;
 
 }  // namespace
 
-TEST_F(BadDayFile, IsRefusedAtEveryLengthThatIsTooShort)
+TEST_F(Fault16_TruncatedDayFile, IsRefusedAtEveryLengthThatIsTooShort)
 {
     const Bytes whole = support::contentOf(file);
     support::overwrite(bad, whole);
@@ -94,7 +45,7 @@ TEST_F(BadDayFile, IsRefusedAtEveryLengthThatIsTooShort)
     EXPECT_EQ(takeIn(*desk, file)->added, 4U);  // the whole one is fine
 }
 
-TEST_F(BadDayFile, IsRefusedWithAnySingleBitFlipped)
+TEST_F(Fault15_BitFlipInADayFile, IsRefusedWithAnySingleBitFlipped)
 {
     const Bytes whole = support::contentOf(file);
     support::overwrite(bad, whole);
@@ -117,7 +68,7 @@ TEST_F(BadDayFile, IsRefusedWithAnySingleBitFlipped)
     EXPECT_EQ(takeIn(*desk, bad)->added, 4U);  // with every bit back, it is fine
 }
 
-TEST_F(BadDayFile, IsRefusedWithBytesBehindItsEnd)
+TEST_F(Fault25_TrailingData, IsRefusedWithBytesBehindItsEnd)
 {
     Bytes longer = support::contentOf(file);
     longer.push_back(0);
@@ -125,7 +76,7 @@ TEST_F(BadDayFile, IsRefusedWithBytesBehindItsEnd)
     expectRefused(bad, ErrorCode::Damaged);
 }
 
-TEST_F(BadDayFile, OfAnotherCellarIsRefusedAsForeign)
+TEST_F(Fault21_DayFileOfAnotherCellar, OfAnotherCellarIsRefusedAsForeign)
 {
     support::TestDevice other(43);
     const auto cellar = other.newCellar();
@@ -138,7 +89,7 @@ TEST_F(BadDayFile, OfAnotherCellarIsRefusedAsForeign)
     EXPECT_NE(taken.error().limit.find(desk->identity().id.hex().substr(0, 8)), std::string::npos);
 }
 
-TEST_F(BadDayFile, AddsNothingTheSecondTime)
+TEST_F(Fault17_SameDayFileTwice, AddsNothingTheSecondTime)
 {
     ASSERT_EQ(takeIn(*desk, file)->added, 4U);
     const Sha256 root = *stateRoot(*desk);
@@ -163,7 +114,7 @@ TEST_F(BadDayFile, SealedAnewUnchangedIsFine)
     EXPECT_EQ(takeIn(*desk, bad)->added, 4U);
 }
 
-TEST_F(BadDayFile, WithAnAlteredRecordIsRefused)
+TEST_F(Fault57_WrongSignature, WithAnAlteredRecordIsRefused)
 {
     DayFile forged(file);
     auto entries = forged.entries();
@@ -185,7 +136,7 @@ TEST_F(BadDayFile, WithAnAlteredBodyIsRefused)
     expectForgeryRefused(forged);
 }
 
-TEST_F(BadDayFile, WithARecordSignedByAnotherKeyIsRefused)
+TEST_F(Fault57_WrongSignature, WithARecordSignedByAnotherKeyIsRefused)
 {
     for (const std::size_t which :
          {0U, 1U, 3U}) {  // also the last, whose signature covers the chain
@@ -200,7 +151,7 @@ TEST_F(BadDayFile, WithARecordSignedByAnotherKeyIsRefused)
     }
 }
 
-TEST_F(BadDayFile, WithASignatureForAnotherCellarIsRefused)
+TEST_F(Fault57_WrongSignature, WithASignatureForAnotherCellarIsRefused)
 {
     DayFile forged(file);
     auto entries = forged.entries();
@@ -209,7 +160,7 @@ TEST_F(BadDayFile, WithASignatureForAnotherCellarIsRefused)
     expectForgeryRefused(forged);
 }
 
-TEST_F(BadDayFile, WithARecordThatNamesAnotherBeforeItIsRefused)
+TEST_F(Fault58_GapInAChain, WithARecordThatNamesAnotherBeforeItIsRefused)
 {
     DayFile forged(file);
     auto entries = forged.entries();
@@ -231,7 +182,7 @@ TEST_F(BadDayFile, WithAnotherLastRecordThanItsHeaderNamesIsRefused)
     expectForgeryRefused(forged);
 }
 
-TEST_F(BadDayFile, WithTheSignatureOfAnotherFileIsRefused)
+TEST_F(Fault57_WrongSignature, WithTheSignatureOfAnotherFileIsRefused)
 {
     DayFile forged(file);
     forged.member(ledger::bag::signature) =
@@ -252,7 +203,7 @@ TEST_F(BadDayFile, WithOneFileChangedInAnArchiveThatIsWholeIsRefused)
     }
 }
 
-TEST_F(BadDayFile, ThatSkipsARecordIsRefused)
+TEST_F(Fault58_GapInAChain, ThatSkipsARecordIsRefused)
 {
     DayFile forged(file);
     auto entries = forged.entries();
@@ -264,7 +215,7 @@ TEST_F(BadDayFile, ThatSkipsARecordIsRefused)
     expectForgeryRefused(forged);
 }
 
-TEST_F(BadDayFile, WithRecordsSwappedOrTwiceIsRefused)
+TEST_F(Fault20_RecordsReorderedOrTwice, WithRecordsSwappedOrTwiceIsRefused)
 {
     DayFile swapped(file);
     auto entries = swapped.entries();
@@ -279,7 +230,7 @@ TEST_F(BadDayFile, WithRecordsSwappedOrTwiceIsRefused)
     expectForgeryRefused(twice);
 }
 
-TEST_F(BadDayFile, ThatEndsBeforeItsRangeDoesIsRefused)
+TEST_F(Fault58_GapInAChain, ThatEndsBeforeItsRangeDoesIsRefused)
 {
     DayFile forged(file);
     auto entries = forged.entries();
@@ -288,7 +239,7 @@ TEST_F(BadDayFile, ThatEndsBeforeItsRangeDoesIsRefused)
     expectForgeryRefused(forged);
 }
 
-TEST_F(BadDayFile, WithAPhotoOfOtherContentIsRefused)
+TEST_F(Fault42_PhotoOfOtherContent, WithAPhotoOfOtherContentIsRefused)
 {
     DayFile forged(file);
     for (auto& [name, content] : forged.members) {
@@ -325,7 +276,7 @@ TEST_F(BadDayFile, WithAFileThatItsManifestDoesNotListIsRefused)
     expectRefused(bad, ErrorCode::Damaged);
 }
 
-TEST_F(BadDayFile, SealedByAKeyThatIsNotItsSendersIsRefused)
+TEST_F(Fault57_WrongSignature, SealedByAKeyThatIsNotItsSendersIsRefused)
 {
     DayFile forged(file);
     forged.seal(ledger::SigningKey(KeySeed({9})));
@@ -333,7 +284,7 @@ TEST_F(BadDayFile, SealedByAKeyThatIsNotItsSendersIsRefused)
     expectRefused(bad, ErrorCode::Damaged);
 }
 
-TEST_F(BadDayFile, SentByADeviceThatIsNotAdmittedMayCarryRecordsOfOthers)
+TEST_F(Fault56_DeviceThatIsNotAdmitted, SentByADeviceThatIsNotAdmittedMayCarryRecordsOfOthers)
 {
     // Whoever carries a file vouches for the file, not for what is in it: each record is signed.
     DayFile carried(file);
@@ -347,7 +298,7 @@ TEST_F(BadDayFile, SentByADeviceThatIsNotAdmittedMayCarryRecordsOfOthers)
     EXPECT_EQ(support::problemsOf(*desk), "");
 }
 
-TEST_F(BadDayFile, ForANewerReaderIsRefusedAsUnsupported)
+TEST_F(Fault50_NewerDayFile, ForANewerReaderIsRefusedAsUnsupported)
 {
     DayFile forged(file);
     // The header's second pair: key 2, min_reader, value 1 (FORMAT.md).

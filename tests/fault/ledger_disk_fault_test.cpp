@@ -78,9 +78,11 @@ protected:
     }
 };
 
+using Fault09_RefusingDisk = RefusingDisk;
+
 }  // namespace
 
-TEST_F(RefusingDisk, LeavesNoPhotoWithoutItsRecordAndNoRecordWithoutItsPhoto)
+TEST_F(Fault09_RefusingDisk, LeavesNoPhotoWithoutItsRecordAndNoRecordWithoutItsPhoto)
 {
     std::uint8_t shade = 0;
     for (const bool lasting : {false, true}) {
@@ -105,7 +107,7 @@ TEST_F(RefusingDisk, LeavesNoPhotoWithoutItsRecordAndNoRecordWithoutItsPhoto)
     }
 }
 
-TEST_F(RefusingDisk, LeavesNoHalfDayFile)
+TEST_F(Fault09_RefusingDisk, LeavesNoHalfDayFile)
 {
     const Bytes picture = support::smallPicture();
     ASSERT_TRUE(
@@ -142,7 +144,7 @@ TEST_F(RefusingDisk, LeavesNoHalfDayFile)
     EXPECT_EQ(*stateRoot(*cellar), root);
 }
 
-TEST_F(RefusingDisk, StopsTakeInSoThatTheNextRunFinishesIt)
+TEST_F(Fault09_RefusingDisk, StopsTakeInSoThatTheNextRunFinishesIt)
 {
     support::TestDevice phoneDevice(52);
     ASSERT_TRUE(handOut(*cellar, file, {}));

@@ -136,7 +136,7 @@ void expectAll(Cellar& cellar, const Sheets& said)
 
 }  // namespace
 
-TEST(KilledTaster, LosesNothingOfASheetAtFiftyMoments)
+TEST(Fault05_KilledTaster, LosesNothingOfASheetAtFiftyMoments)
 {
     std::size_t sheets = 0;
     for (std::uint64_t seed = 1; seed <= 5; ++seed) {
@@ -166,7 +166,7 @@ TEST(KilledTaster, LosesNothingOfASheetAtFiftyMoments)
     EXPECT_GE(sheets, 50U);  // else it was killed before it did anything
 }
 
-TEST(KilledTaster, IsSeenWhenItDoesLoseSomething)
+TEST(Fault05_KilledTaster, IsSeenWhenItDoesLoseSomething)
 {
     support::TestDevice device(88);
     const auto cellar = device.newCellar();

@@ -180,7 +180,7 @@ std::size_t killRepeatedly(const Moments& moments)
 
 }  // namespace
 
-TEST(KilledRecorder, LosesNothingThatItAcknowledgedAtFiftyMoments)
+TEST(Fault05_KilledRecorder, LosesNothingThatItAcknowledgedAtFiftyMoments)
 {
     std::size_t acknowledged = 0;
     for (std::uint64_t seed = 1; seed <= 5; ++seed) {
@@ -189,14 +189,14 @@ TEST(KilledRecorder, LosesNothingThatItAcknowledgedAtFiftyMoments)
     EXPECT_GE(acknowledged, 50U);  // else it was killed before it did anything
 }
 
-TEST(KilledRecorder, CanBeMadeAgainIfItWasKilledWhileItWasMade)
+TEST(Fault05_KilledRecorder, CanBeMadeAgainIfItWasKilledWhileItWasMade)
 {
     for (std::uint64_t seed = 100; seed < 110; ++seed) {
         killRepeatedly({seed, 3, 12'000});
     }
 }
 
-TEST(KilledRecorder, IsSeenWhenItDoesLoseSomething)
+TEST(Fault05_KilledRecorder, IsSeenWhenItDoesLoseSomething)
 {
     // The proof of the harness: entries and taps that were never saved are missed.
     support::TestDevice device(1);

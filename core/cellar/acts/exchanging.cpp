@@ -5,19 +5,21 @@
 namespace spile::cellar {
 
 Result<DayFileOut> handOut(Cellar& cellar, const Path& file, const std::optional<DeviceId>& to,
-                           const Job& job)
+                           const Job& job, const std::string& passphrase)
 {
     DayFileOut out;
     SPILE_ASSIGN(sheets, openSheets(cellar));
     out.openSheets = std::move(sheets);
-    SPILE_ASSIGN(handed, ledger::handOut(cellar.ledger(), file, to, programVersion, job));
+    SPILE_ASSIGN(handed, ledger::handOut(cellar.ledger(), file, to, programVersion, job, passphrase));
     out.file = handed;
     return out;
 }
 
-Result<ledger::TakenIn> takeIn(Cellar& cellar, const Path& file, const Job& job)
+Result<ledger::TakenIn> takeIn(Cellar& cellar, const Path& file, const Job& job,
+                               const std::string& passphrase)
 {
-    return ledger::takeIn(cellar.ledger(), file, ledger::SignatureCheck::EveryEntry, job);
+    return ledger::takeIn(cellar.ledger(), file, ledger::SignatureCheck::EveryEntry, job,
+                          passphrase);
 }
 
 Result<ledger::Admitted> admit(Cellar& cellar, std::string_view code, const std::string& name,

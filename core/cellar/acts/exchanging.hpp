@@ -14,12 +14,14 @@ struct DayFileOut {
     std::vector<OpenSheet> openSheets;  // what is on them is not in the file
 };
 
-/// Write a day file: ledger::handOut, whose errors it has.
+/// Write a day file, sealed if there is a passphrase: ledger::handOut, whose errors it has.
 [[nodiscard]] Result<DayFileOut> handOut(Cellar& cellar, const Path& file,
-                                         const std::optional<DeviceId>& to, const Job& job = {});
+                                         const std::optional<DeviceId>& to, const Job& job = {},
+                                         const std::string& passphrase = {});
 
 /// Take a day file in, every signature checked: ledger::takeIn, whose errors it has.
-[[nodiscard]] Result<ledger::TakenIn> takeIn(Cellar& cellar, const Path& file, const Job& job = {});
+[[nodiscard]] Result<ledger::TakenIn> takeIn(Cellar& cellar, const Path& file, const Job& job = {},
+                                             const std::string& passphrase = {});
 
 /// Let the device with this join code belong to the cellar: ledger::admit, whose errors it has,
 /// and Malformed for a mistyped code.
