@@ -215,12 +215,15 @@ std::string newPassphrase(Random& random)
     return made;
 }
 
-bool isSealed(FileSystem& files, const Path& file)
+Result<bool> isSealed(FileSystem& files, const Path& file)
 {
-    auto in = files.open(file);
+    SPILE_ASSIGN(in, files.open(file));
     std::array<std::uint8_t, magic.size() - 1> bytes{};
-    return in && (*in)->size() >= bytes.size() && (*in)->readAt(0, bytes) &&
-           std::memcmp(bytes.data(), magic.data(), bytes.size()) == 0;
+    if (in->size() < bytes.size()) {
+        return false;
+    }
+    SPILE_TRY(in->readAt(0, bytes));
+    return std::memcmp(bytes.data(), magic.data(), bytes.size()) == 0;
 }
 
 Result<void> seal(FileSystem& files, const Path& from, const Path& to,

@@ -17,8 +17,10 @@ namespace spile::ledger {
 /// Return a passphrase that nobody guesses: five groups of four letters and digits, 100 bits.
 [[nodiscard]] std::string newPassphrase(Random& random);
 
-/// Whether a file begins as a sealed one. False too if it cannot be read.
-[[nodiscard]] bool isSealed(FileSystem& files, const Path& file);
+/// Whether a file begins as a sealed one.
+///
+/// Errors    those of FileSystem.
+[[nodiscard]] Result<bool> isSealed(FileSystem& files, const Path& file);
 
 /// Seal `from` as `to`, which must not exist. After any loss of power there is the whole file or
 /// none.

@@ -264,7 +264,8 @@ static Result<TakenIn> takeInSealed(Ledger& ledger, const Path& file, SignatureC
 Result<TakenIn> takeIn(Ledger& ledger, const Path& file, SignatureCheck check, const Job& job,
                        const std::string& passphrase)
 {
-    if (isSealed(ledger.outside().files, file)) {
+    SPILE_ASSIGN(sealed, isSealed(ledger.outside().files, file));
+    if (sealed) {
         return takeInSealed(ledger, file, check, job, passphrase);
     }
     SPILE_ASSIGN(bundle, BundleReader::open(ledger.outside().files, file));

@@ -119,6 +119,7 @@ TEST(Fault27_PhoneRestoredToLastWeek, GetsItsRecordsBack)
     fleet.takeIn(0, fleet.handOut(1, std::nullopt));
     ASSERT_TRUE(fleet.restore(1));
     EXPECT_FALSE(has(fleet, 1, lost));
+    fleet.takeIn(0, fleet.handOut(1, std::nullopt));  // which says what the phone has now
     fleet.takeIn(1, fleet.handOut(0, 1));
     EXPECT_TRUE(has(fleet, 1, lost));
     const EntryId next = draw(fleet, 1);  // goes on behind what it got back
