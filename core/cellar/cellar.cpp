@@ -38,10 +38,10 @@ Result<std::unique_ptr<Cellar>> Cellar::open(const Path& folder, const Outside& 
 
 Result<std::unique_ptr<Cellar>> Cellar::join(const Path& folder, const Outside& outside,
                                              const Path& dayFile, const Job& job,
-                                             const std::string& vfs)
+                                             const std::string& vfs, const std::string& passphrase)
 {
     auto state = std::make_unique<State>();
-    SPILE_ASSIGN(joined, ledger::join(folder, outside, *state, dayFile, job, vfs));
+    SPILE_ASSIGN(joined, ledger::join(folder, outside, *state, dayFile, job, vfs, passphrase));
     return std::unique_ptr<Cellar>(new Cellar(std::move(state), std::move(joined)));
 }
 

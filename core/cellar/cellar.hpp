@@ -31,7 +31,8 @@ public:
     [[nodiscard]] static Result<std::unique_ptr<Cellar>> join(const Path& folder,
                                                               const Outside& outside,
                                                               const Path& dayFile, const Job& job,
-                                                              const std::string& vfs = {});
+                                                              const std::string& vfs = {},
+                                                              const std::string& passphrase = {});
 
     [[nodiscard]] ledger::Ledger& ledger() { return *ledger_; }
     [[nodiscard]] ledger::Database& database() { return ledger_->database(); }

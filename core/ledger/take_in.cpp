@@ -2,6 +2,7 @@
 
 #include "core/ledger/seal.hpp"
 
+#include <functional>
 #include <map>
 
 namespace spile::ledger {
@@ -240,25 +241,26 @@ private:
 
 }  // namespace
 
-static Result<TakenIn> takeInSealed(Ledger& ledger, const Path& file, SignatureCheck check,
-                                    const Job& job, const std::string& passphrase)
+// Does `work` with a sealed file, opened as `opened` meanwhile.
+template <class Done>
+static Result<Done> withOpened(FileSystem& files, const Path& file, const Path& opened,
+                               const std::string& passphrase, const Job& job,
+                               const std::function<Result<Done>(const Path&)>& work)
 {
     if (passphrase.empty()) {
         return fail(ErrorCode::Conflict, "passphrase", "the file is sealed",
                     "the one that it was sealed with");
     }
-    FileSystem& files = ledger.outside().files;
-    const Path opened = ledger.folder().outbox() / ".opened";
     if (files.exists(opened)) {  // left by a process that was killed
         SPILE_TRY(files.remove(opened));
     }
     SPILE_TRY(unseal(files, file, opened, passphrase, job));
-    auto taken = takeIn(ledger, opened, check, job);
+    auto done = work(opened);
     auto removed = files.remove(opened);
-    if (taken && !removed) {
+    if (done && !removed) {
         return passOn(removed);
     }
-    return taken;
+    return done;
 }
 
 Result<TakenIn> takeIn(Ledger& ledger, const Path& file, SignatureCheck check, const Job& job,
@@ -266,7 +268,9 @@ Result<TakenIn> takeIn(Ledger& ledger, const Path& file, SignatureCheck check, c
 {
     SPILE_ASSIGN(sealed, isSealed(ledger.outside().files, file));
     if (sealed) {
-        return takeInSealed(ledger, file, check, job, passphrase);
+        return withOpened<TakenIn>(
+            ledger.outside().files, file, ledger.folder().outbox() / ".opened", passphrase, job,
+            [&](const Path& opened) { return takeIn(ledger, opened, check, job); });
     }
     SPILE_ASSIGN(bundle, BundleReader::open(ledger.outside().files, file));
     SPILE_ASSIGN(taken, TakingIn(ledger, bundle, job).run(check));
@@ -278,8 +282,16 @@ Result<TakenIn> takeIn(Ledger& ledger, const Path& file, SignatureCheck check, c
 
 Result<std::unique_ptr<Ledger>> join(const Path& folder, const Outside& outside,
                                      Projection& projection, const Path& file, const Job& job,
-                                     const std::string& vfs)
+                                     const std::string& vfs, const std::string& passphrase)
 {
+    SPILE_ASSIGN(sealed, isSealed(outside.files, file));
+    if (sealed) {
+        return withOpened<std::unique_ptr<Ledger>>(
+            outside.files, file, folder.parent_path() / (".opened-" + folder.filename().string()),
+            passphrase, job, [&](const Path& opened) {
+                return join(folder, outside, projection, opened, job, vfs);
+            });
+    }
     SPILE_ASSIGN(bundle, BundleReader::open(outside.files, file));
     const BundleHeader& header = bundle.header();
     SPILE_TRY(

@@ -35,7 +35,8 @@ struct TakenIn {
 ///           cellar from its beginning.
 [[nodiscard]] Result<std::unique_ptr<Ledger>> join(const Path& folder, const Outside& outside,
                                                    Projection& projection, const Path& file,
-                                                   const Job& job, const std::string& vfs = {});
+                                                   const Job& job, const std::string& vfs = {},
+                                                   const std::string& passphrase = {});
 
 struct Admitted {
     EntryId entry;

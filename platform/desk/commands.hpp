@@ -23,7 +23,8 @@ struct DemoOptions {
 };
 [[nodiscard]] int makeDemo(Session& session, const DemoOptions& options);
 
-[[nodiscard]] int join(Session& session, const std::string& dayFile);
+/// `passphrase` is for one that is sealed.
+[[nodiscard]] int join(Session& session, const std::string& dayFile, const std::string& passphrase);
 
 struct AdmitOptions {
     std::string code;
@@ -32,9 +33,17 @@ struct AdmitOptions {
 };
 [[nodiscard]] int admit(Session& session, const AdmitOptions& options);
 
-[[nodiscard]] int takeIn(Session& session, const std::vector<std::string>& dayFiles);
-/// `to` is a device's name or the beginning of its id; empty: for everybody.
-[[nodiscard]] int handOut(Session& session, const std::string& dayFile, const std::string& to);
+/// `passphrase` is for those that are sealed.
+[[nodiscard]] int takeIn(Session& session, const std::vector<std::string>& dayFiles,
+                         const std::string& passphrase);
+struct HandOutOptions {
+    std::string dayFile;
+    std::string to;       // a device's name or the beginning of its id; empty: for everybody
+    bool sealed = false;  // under a new passphrase, which is shown
+};
+[[nodiscard]] int handOut(Session& session, const HandOutOptions& options);
+/// Everything in plain files: records, tables and photos.
+[[nodiscard]] int exportAll(Session& session, const std::string& folder);
 
 [[nodiscard]] int check(Session& session);
 [[nodiscard]] int show(Session& session, const std::string& kind, const std::string& id);

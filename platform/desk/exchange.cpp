@@ -2,6 +2,7 @@
 #include "core/cellar/acts/exchanging.hpp"
 #include "core/cellar/join_code.hpp"
 #include "core/cellar/queries.hpp"
+#include "core/ledger/seal.hpp"
 #include "platform/desk/commands.hpp"
 
 #include <nlohmann/json.hpp>
@@ -77,10 +78,10 @@ int makeNew(Session& session, const NewOptions& options)
     return Done;
 }
 
-int join(Session& session, const std::string& dayFile)
+int join(Session& session, const std::string& dayFile, const std::string& passphrase)
 {
     auto joined = cellar::Cellar::join(session.cellarFolder(), session.outside(), dayFile,
-                                       session.job("join"));
+                                       session.job("join"), {}, passphrase);
     if (!joined) {
         return session.refuse(joined.error());
     }
@@ -118,7 +119,8 @@ int admit(Session& session, const AdmitOptions& options)
     return Done;
 }
 
-int takeIn(Session& session, const std::vector<std::string>& dayFiles)
+int takeIn(Session& session, const std::vector<std::string>& dayFiles,
+           const std::string& passphrase)
 {
     auto cellar = session.open();
     if (!cellar) {
@@ -128,7 +130,7 @@ int takeIn(Session& session, const std::vector<std::string>& dayFiles)
     std::string text;
     int exit = Done;
     for (const std::string& file : dayFiles) {
-        const auto taken = cellar::takeIn(**cellar, file, session.job("take-in"));
+        const auto taken = cellar::takeIn(**cellar, file, session.job("take-in"), passphrase);
         if (!taken) {
             const Error& error = taken.error();
             Session::remark("spile-desk: " + file + ": " + worded(error));
@@ -151,21 +153,25 @@ int takeIn(Session& session, const std::vector<std::string>& dayFiles)
     return exit;
 }
 
-int handOut(Session& session, const std::string& dayFile, const std::string& to)
+int handOut(Session& session, const HandOutOptions& options)
 {
+    const std::string& dayFile = options.dayFile;
     auto cellar = session.open();
     if (!cellar) {
         return session.refuse(cellar.error());
     }
     std::optional<DeviceId> receiver;
-    if (!to.empty()) {
-        auto device = findDevice(**cellar, to);
+    if (!options.to.empty()) {
+        auto device = findDevice(**cellar, options.to);
         if (!device) {
             return session.refuse(device.error());
         }
         receiver = *device;
     }
-    const auto out = cellar::handOut(**cellar, dayFile, receiver, session.job("hand-out"));
+    const std::string passphrase =
+        options.sealed ? ledger::newPassphrase(session.outside().random) : std::string();
+    const auto out =
+        cellar::handOut(**cellar, dayFile, receiver, session.job("hand-out"), passphrase);
     if (!out) {
         return session.refuse(out.error());
     }
@@ -179,9 +185,14 @@ int handOut(Session& session, const std::string& dayFile, const std::string& to)
                     {"entries", out->file.entries},
                     {"photos", out->file.photos},
                     {"missing_photos", out->file.missingPhotos},
-                    {"open_sheets", out->openSheets.size()}},
+                    {"open_sheets", out->openSheets.size()},
+                    {"passphrase", passphrase.empty() ? json() : json(passphrase)}},
                    "Wrote " + dayFile + ": " + counted(out->file.entries, "record", "records") +
-                       ", " + counted(out->file.photos, "photo", "photos") + ".\n");
+                       ", " + counted(out->file.photos, "photo", "photos") + ".\n" +
+                       (passphrase.empty() ? ""
+                                           : "It is sealed. Its passphrase, which is kept nowhere "
+                                             "and opens it alone:\n  " +
+                                                 passphrase + "\n"));
     return Done;
 }
 

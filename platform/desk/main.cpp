@@ -29,7 +29,8 @@ struct CommandLine {
     BenchOptions bench;
     AdmitOptions admission;
     LabelOptions labels;
-    std::string dayFile, to, kind, id, on;
+    HandOutOptions out;
+    std::string dayFile, passphrase, kind, id, on;
     std::vector<std::string> files;
     std::vector<std::string> words;  // all after "work", whose options are the calculator's own
     Run run;
@@ -73,7 +74,9 @@ void addMaking(CLI::App& app, CommandLine& line)
         ->add_option("bundle", line.dayFile, "A day file that holds the cellar from its beginning")
         ->required()
         ->check(CLI::ExistingFile);
-    joining->callback([&] { line.run = [&](Session& s) { return join(s, line.dayFile); }; });
+    joining->add_option("--passphrase", line.passphrase, "Of one that is sealed");
+    joining->callback(
+        [&] { line.run = [&](Session& s) { return join(s, line.dayFile, line.passphrase); }; });
 
     auto* admission =
         app.add_subcommand("admit", "Let a device that has joined belong to the cellar");
@@ -90,14 +93,39 @@ void addExchange(CLI::App& app, CommandLine& line)
     taking->add_option("bundles", line.files, "Day files, in any order")
         ->required()
         ->check(CLI::ExistingFile);
-    taking->callback([&] { line.run = [&](Session& s) { return takeIn(s, line.files); }; });
+    taking->add_option("--passphrase", line.passphrase, "Of those that are sealed");
+    taking->callback(
+        [&] { line.run = [&](Session& s) { return takeIn(s, line.files, line.passphrase); }; });
 
     auto* handing = app.add_subcommand("hand-out", "Write a day file with all records and photos");
-    handing->add_option("file", line.dayFile, "Where to; it ends in .spile by custom")->required();
-    handing->add_option("--for", line.to,
+    handing->add_option("file", line.out.dayFile, "Where to; it ends in .spile by custom")
+        ->required();
+    handing->add_option("--for", line.out.to,
                         "Only what this device is not known to hold (its name or id)");
-    handing->callback(
-        [&] { line.run = [&](Session& s) { return handOut(s, line.dayFile, line.to); }; });
+    handing->add_flag("--sealed", line.out.sealed,
+                      "Seal it under a new passphrase, which is shown once");
+    handing->callback([&] { line.run = [&](Session& s) { return handOut(s, line.out); }; });
+
+    auto* backing = app.add_subcommand(
+        "backup",
+        "Write everything to a day file, read it back and check it; `restore` makes a "
+        "cellar of it");
+    backing->add_option("file", line.out.dayFile, "Where to")->required();
+    backing->add_flag("--sealed", line.out.sealed,
+                      "Seal it under a new passphrase, which is shown once");
+    backing->callback([&] { line.run = [&](Session& s) { return handOut(s, line.out); }; });
+
+    auto* restoring = app.add_subcommand(
+        "restore", "Make the cellar again from a backup, as a new device: its join code is shown");
+    restoring->add_option("file", line.dayFile, "A backup")->required()->check(CLI::ExistingFile);
+    restoring->add_option("--passphrase", line.passphrase, "Of one that is sealed");
+    restoring->callback(
+        [&] { line.run = [&](Session& s) { return join(s, line.dayFile, line.passphrase); }; });
+
+    auto* plain =
+        app.add_subcommand("export", "Write everything to plain files that need no Spile to read");
+    plain->add_option("folder", line.dayFile, "A new folder")->required();
+    plain->callback([&] { line.run = [&](Session& s) { return exportAll(s, line.dayFile); }; });
 }
 
 void addLooking(CLI::App& app, CommandLine& line)

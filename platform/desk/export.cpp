@@ -1,0 +1,214 @@
+// export: everything in plain files that need no Spile to read.
+#include "core/cellar/exporting.hpp"
+#include "platform/desk/commands.hpp"
+
+#include <nlohmann/json.hpp>
+
+namespace spile::desk {
+
+using cellar::Cell;
+using cellar::ExportedEntry;
+using cellar::ExportedTable;
+using cellar::NamedValue;
+using nlohmann::json;
+
+namespace {
+
+constexpr const char* readme =
+    "What this folder holds: all records of a cellar, in plain text.\n\n"
+    "records.jsonl   every record as it was made, a JSON object a line, device by device. \"id\" "
+    "is\n"
+    "                the SHA-256 of what was signed; \"target\" names the record that one amends,\n"
+    "                voids or answers. A quantity's unit is in its name: volume_ml, temp_mc "
+    "(1/1000\n"
+    "                of a degree Celsius), sg_e4 (specific gravity times 10,000).\n"
+    "tables/*.csv    the same by kind, with all corrections in them and without what was voided.\n"
+    "photos/         each photo under the SHA-256 of its bytes.\n";
+
+json jsonOf(const ledger::Value& value, std::span<const cellar::ItemColumn> items);
+
+json rowOf(const ledger::Value& row, std::span<const cellar::ItemColumn> items)
+{
+    const auto* columns = row.as<ledger::List>();
+    if (columns == nullptr || columns->size() != items.size()) {
+        return jsonOf(row, {});
+    }
+    json object = json::object();
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        object[std::string(items[i].name)] = jsonOf((*columns)[i], {});
+    }
+    return object;
+}
+
+json jsonOf(const ledger::Value& value, std::span<const cellar::ItemColumn> items)
+{
+    if (const auto* flag = value.as<bool>()) {
+        return *flag;
+    }
+    if (const auto* integer = value.as<std::int64_t>()) {
+        return *integer;
+    }
+    if (const auto* text = value.as<std::string>()) {
+        return *text;
+    }
+    if (const auto* bytes = value.as<Bytes>()) {
+        return toHex(*bytes);
+    }
+    if (const auto* list = value.as<ledger::List>()) {
+        json array = json::array();
+        for (const ledger::Value& one : *list) {
+            array.push_back(rowOf(one, items));
+        }
+        return array;
+    }
+    return nullptr;
+}
+
+json jsonOf(const ExportedEntry& entry)
+{
+    const ledger::Entry& core = entry.core;
+    json object = {{"id", entry.id.hex()},
+                   {"device", core.device.hex()},
+                   {"seq", core.seq},
+                   {"recorded", toIsoTime(core.recorded)},
+                   {"at", toIsoTime(core.eventTime())},
+                   {"kind", core.kind},
+                   {"version", core.kindVersion},
+                   {"subject", core.subject.hex()}};
+    if (core.target) {
+        object["target"] = core.target->hex();
+    }
+    for (const EntryId& older : core.overwrites) {
+        object["overwrites"].push_back(older.hex());
+    }
+    for (const ledger::PhotoRef& photo : core.photos) {
+        object["photos"].push_back(photo.hash.hex());
+    }
+    object["fields"] = json::object();
+    for (const NamedValue& field : entry.fields) {
+        object["fields"][field.name] = jsonOf(field.value, field.items);
+    }
+    return object;
+}
+
+}  // namespace
+
+std::string csvCell(const Cell& cell)
+{
+    if (const auto* integer = std::get_if<std::int64_t>(&cell)) {
+        return std::to_string(*integer);
+    }
+    const auto* text = std::get_if<std::string>(&cell);
+    if (text == nullptr || text->empty()) {
+        return {};
+    }
+    // What a spreadsheet would take for a formula is shown as text.
+    constexpr std::string_view formulas = "=+-@\t\r";
+    std::string quoted = formulas.find(text->front()) == std::string_view::npos ? "\"" : "\"'";
+    for (const char c : *text) {
+        quoted += c == '"' ? "\"\"" : std::string(1, c);
+    }
+    return quoted + "\"";
+}
+
+namespace {
+
+Result<void> write(OutputFile& file, const std::string& text) { return file.append(asBytes(text)); }
+
+class Exporting {
+public:
+    Exporting(FileSystem& files, cellar::Cellar& cellar, Path folder)
+        : files_(files), cellar_(cellar), folder_(std::move(folder))
+    {
+    }
+
+    Result<json> all()
+    {
+        if (files_.exists(folder_)) {
+            return fail(ErrorCode::Conflict, folder_.string(), "it exists", "a new folder's name");
+        }
+        for (const Path& part : {folder_, folder_ / "tables", folder_ / "photos"}) {
+            SPILE_TRY(files_.makeFolder(part));
+        }
+        SPILE_TRY(writeWhole(files_, folder_ / "README.txt", asBytes(readme)));
+        SPILE_ASSIGN(entries, writeEntries());
+        std::uint64_t rows = 0;
+        for (const ExportedTable& table : cellar::exportedTables()) {
+            SPILE_ASSIGN(more, writeTable(table));
+            rows += more;
+        }
+        SPILE_ASSIGN(photos, copyPhotos());
+        SPILE_TRY(files_.syncFolder(folder_));
+        return json{
+            {"folder", folder_.string()}, {"records", entries}, {"rows", rows}, {"photos", photos}};
+    }
+
+private:
+    Result<std::uint64_t> writeEntries()
+    {
+        SPILE_ASSIGN(file, files_.create(folder_ / "records.jsonl"));
+        std::uint64_t count = 0;
+        SPILE_TRY(cellar::eachEntry(cellar_.database(), [&](const ExportedEntry& entry) {
+            ++count;
+            return write(*file, jsonOf(entry).dump() + "\n");
+        }));
+        SPILE_TRY(file->sync());
+        return count;
+    }
+
+    Result<std::uint64_t> writeTable(const ExportedTable& table)
+    {
+        SPILE_ASSIGN(file, files_.create(folder_ / "tables" / (table.name + ".csv")));
+        std::string head;
+        for (const std::string& column : table.columns) {
+            head += (head.empty() ? "" : ",") + column;
+        }
+        SPILE_TRY(write(*file, head + "\r\n"));
+        std::uint64_t count = 0;
+        SPILE_TRY(cellar::eachRow(cellar_.database(), table, [&](std::span<const Cell> cells) {
+            ++count;
+            std::string line;
+            for (std::size_t i = 0; i < cells.size(); ++i) {
+                line += i > 0 ? "," : "";
+                line += csvCell(cells[i]);
+            }
+            return write(*file, line + "\r\n");
+        }));
+        SPILE_TRY(file->sync());
+        return count;
+    }
+
+    Result<std::uint64_t> copyPhotos()
+    {
+        SPILE_ASSIGN(photos, cellar::photosHere(cellar_.database()));
+        for (const Sha256& photo : photos) {
+            SPILE_TRY(copyWhole(files_, cellar_.ledger().photos().pathOf(photo),
+                                folder_ / "photos" / photo.hex()));
+        }
+        return static_cast<std::uint64_t>(photos.size());
+    }
+
+    FileSystem& files_;
+    cellar::Cellar& cellar_;
+    Path folder_;
+};
+
+}  // namespace
+
+int exportAll(Session& session, const std::string& folder)
+{
+    auto cellar = session.open();
+    if (!cellar) {
+        return session.refuse(cellar.error());
+    }
+    auto exported = Exporting(session.files(), **cellar, folder).all();
+    if (!exported) {
+        return session.refuse(exported.error());
+    }
+    session.answer(*exported, folder + ": " + std::to_string((*exported)["records"].get<int>()) +
+                                  " records, " + std::to_string((*exported)["photos"].get<int>()) +
+                                  " photos\n");
+    return Done;
+}
+
+}  // namespace spile::desk
