@@ -220,6 +220,30 @@
         <source>Its label, as a file to print</source>
         <translation>Sein Etikett, als Datei zum Drucken</translation>
     </message>
+    <message>
+        <source>Bench</source>
+        <translation>Mischprobe</translation>
+    </message>
+    <message>
+        <source>Which barrels make the blend?</source>
+        <translation>Welche Fässer ergeben den Verschnitt?</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>Kosten</translation>
+    </message>
+    <message>
+        <source>What it cost</source>
+        <translation>Was es gekostet hat</translation>
+    </message>
+    <message>
+        <source>Trace</source>
+        <translation>Verfolgen</translation>
+    </message>
+    <message>
+        <source>Trace: where its beer went</source>
+        <translation>Verfolgen: wohin sein Bier ging</translation>
+    </message>
 </context>
 <context>
     <name>BarrelsPage</name>
@@ -250,6 +274,372 @@
     <message>
         <source>Register</source>
         <translation>Anmelden</translation>
+    </message>
+</context>
+<context>
+    <name>BenchAnswer</name>
+    <message>
+        <source>Pour it</source>
+        <translation>Einschenken</translation>
+    </message>
+    <message>
+        <source>It is one of the glasses</source>
+        <translation>Es ist eines der Gläser</translation>
+    </message>
+    <message>
+        <source>A glass of 100 mL beside others</source>
+        <translation>Ein Glas von 100 mL neben anderen</translation>
+    </message>
+    <message>
+        <source>The bars: 8 in 10 lie there, from 1 to 9 on the ladder; the thin lines are the windows.</source>
+        <translation>Die Balken: 8 von 10 liegen dort, von 1 bis 9 auf der Leiter; die dünnen Linien sind die Fenster.</translation>
+    </message>
+</context>
+<context>
+    <name>BenchAsk</name>
+    <message>
+        <source>Mixed before</source>
+        <translation>Schon gemischt</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Mehr</translation>
+    </message>
+    <message>
+        <source>More benches</source>
+        <translation>Mehr Mischproben</translation>
+    </message>
+    <message>
+        <source>What it should taste like: a beer&apos;s windows</source>
+        <translation>Wie er schmecken soll: die Fenster eines Biers</translation>
+    </message>
+    <message>
+        <source>Windows, 1 to 9 on the ladder</source>
+        <translation>Fenster, 1 bis 9 auf der Leiter</translation>
+    </message>
+    <message>
+        <source>Barrels kept back</source>
+        <translation>Fässer, die bleiben</translation>
+    </message>
+</context>
+<context>
+    <name>BenchChoice</name>
+    <message>
+        <source>Choose the glass that is made in the tank; or let the next one taste first.</source>
+        <translation>Wähle das Glas, das im Tank gemacht wird; oder lass zuerst die nächste Person verkosten.</translation>
+    </message>
+    <message>
+        <source>How was %1 tasted?</source>
+        <translation>Wie wurde %1 verkostet?</translation>
+    </message>
+    <message>
+        <source>Cold</source>
+        <translation>Kalt</translation>
+    </message>
+    <message>
+        <source>Carbonated</source>
+        <translation>Karbonisiert</translation>
+    </message>
+    <message>
+        <source>Accept</source>
+        <translation>Annehmen</translation>
+    </message>
+    <message>
+        <source>Accept %1</source>
+        <translation>%1 annehmen</translation>
+    </message>
+</context>
+<context>
+    <name>BenchGlassesPage</name>
+    <message>
+        <source>Taste</source>
+        <translation>Verkosten</translation>
+    </message>
+    <message>
+        <source>Next glass</source>
+        <translation>Nächstes Glas</translation>
+    </message>
+    <message>
+        <source>Tick off what is measured</source>
+        <translation>Abhaken, was gemessen ist</translation>
+    </message>
+    <message>
+        <source>Hand the phone to %1</source>
+        <translation>Gib %1 das Telefon</translation>
+    </message>
+    <message>
+        <source>Back to the one before</source>
+        <translation>Zurück zum vorigen</translation>
+    </message>
+    <message>
+        <source>Glass %1 is scored</source>
+        <translation>Glas %1 ist bewertet</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>Not judged</source>
+        <translation>Nicht beurteilt</translation>
+    </message>
+    <message>
+        <source>Next taster</source>
+        <translation>Nächste Person</translation>
+    </message>
+    <message>
+        <source>Go to the lot</source>
+        <translation>Zur Charge</translation>
+    </message>
+    <message>
+        <source>Make the lot</source>
+        <translation>Charge anlegen</translation>
+    </message>
+</context>
+<context>
+    <name>BenchLimits</name>
+    <message>
+        <source>The tank holds</source>
+        <translation>Der Tank fasst</translation>
+    </message>
+    <message>
+        <source>Volume at least</source>
+        <translation>Menge mindestens</translation>
+    </message>
+    <message>
+        <source>Strength at least</source>
+        <translation>Stärke mindestens</translation>
+    </message>
+    <message>
+        <source>Strength at most</source>
+        <translation>Stärke höchstens</translation>
+    </message>
+    <message>
+        <source>Barrels and bounds</source>
+        <translation>Fässer und Grenzen</translation>
+    </message>
+    <message>
+        <source>Barrels at most</source>
+        <translation>Fässer höchstens</translation>
+    </message>
+    <message>
+        <source>One barrel may be taken in part</source>
+        <translation>Ein Fass darf zum Teil genommen werden</translation>
+    </message>
+    <message>
+        <source>It is left with air over it</source>
+        <translation>Es bleibt mit Luft darüber zurück</translation>
+    </message>
+    <message>
+        <source>No bounds of volume and strength</source>
+        <translation>Keine Grenzen für Menge und Stärke</translation>
+    </message>
+</context>
+<context>
+    <name>BenchMixing</name>
+    <message>
+        <source>Ease the pressure before you draw. No flame: the wood holds spirit. Tasting strong beer: spit, only a few barrels a day, not alone, and no driving. Local rules come first.</source>
+        <translation>Vor dem Ziehen den Druck ablassen. Keine Flamme: Im Holz steckt Schnaps. Beim Verkosten starken Biers: spucken, nur wenige Fässer am Tag, nicht allein, und nicht fahren. Örtliche Vorschriften gehen vor.</translation>
+    </message>
+    <message>
+        <source>Draw from the sample hole. Measure with a syringe or a cylinder of 100 mL, rinsed with water between two barrels. Write the glass&apos;s number under its foot.</source>
+        <translation>Aus dem Probeloch ziehen. Mit einer Spritze oder einem Messzylinder von 100 mL messen, zwischen zwei Fässern mit Wasser gespült. Die Nummer des Glases unter seinen Fuß schreiben.</translation>
+    </message>
+    <message>
+        <source>Close it, turn it over twice, cool it and carbonate it. The others the same way, so that all are alike.</source>
+        <translation>Verschließen, zweimal umdrehen, kühlen und karbonisieren. Die anderen ebenso, damit alle gleich sind.</translation>
+    </message>
+</context>
+<context>
+    <name>BenchPage</name>
+    <message>
+        <source>Bench</source>
+        <translation>Mischprobe</translation>
+    </message>
+    <message>
+        <source>What comes nearest</source>
+        <translation>Was am nächsten kommt</translation>
+    </message>
+    <message>
+        <source>Which barrels make the blend?</source>
+        <translation>Welche Fässer ergeben den Verschnitt?</translation>
+    </message>
+    <message>
+        <source>Who?</source>
+        <translation>Wer?</translation>
+    </message>
+    <message>
+        <source>Find barrels</source>
+        <translation>Fässer suchen</translation>
+    </message>
+    <message>
+        <source>Set a window first</source>
+        <translation>Erst ein Fenster setzen</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>What is found so far stays</source>
+        <translation>Was gefunden ist, bleibt</translation>
+    </message>
+    <message>
+        <source>Ask again</source>
+        <translation>Neu fragen</translation>
+    </message>
+    <message>
+        <source>Looking at sets of barrels</source>
+        <translation>Sieht Gruppen von Fässern durch</translation>
+    </message>
+    <message>
+        <source>Best so far</source>
+        <translation>Bisher am besten</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>noch keiner</translation>
+    </message>
+</context>
+<context>
+    <name>BenchTank</name>
+    <message>
+        <source>Before beer is moved: ease the pressure at the bung, keep flames away, air the room for carbon dioxide, and never lift a full barrel by hand. Local codes and licensed practice come first.</source>
+        <translation>Bevor Bier bewegt wird: am Spund den Druck ablassen, Flammen fernhalten, den Raum gegen Kohlendioxid lüften und nie ein volles Fass von Hand heben. Örtliche Vorschriften und Fachleute mit Zulassung gehen vor.</translation>
+    </message>
+    <message>
+        <source>Name of the lot</source>
+        <translation>Name der Charge</translation>
+    </message>
+    <message>
+        <source>As it stands on the tank</source>
+        <translation>Wie er am Tank steht</translation>
+    </message>
+    <message>
+        <source>The lot begins empty: record each barrel as it goes in.</source>
+        <translation>Die Charge beginnt leer: Zeichne jedes Fass auf, wenn es hineinkommt.</translation>
+    </message>
+</context>
+<context>
+    <name>BenchTasters</name>
+    <message>
+        <source>%1 looks away. Somebody else sets the glasses out under these letters, the numbers hidden:</source>
+        <translation>%1 sieht weg. Jemand anders stellt die Gläser unter diesen Buchstaben auf, die Nummern verdeckt:</translation>
+    </message>
+    <message>
+        <source>Who tastes? Each taster has an order and letters of their own. No talk until all have tasted.</source>
+        <translation>Wer verkostet? Jede Person hat ihre eigene Reihenfolge und ihre Buchstaben. Kein Wort, bis alle verkostet haben.</translation>
+    </message>
+    <message>
+        <source>Somebody else</source>
+        <translation>Jemand anders</translation>
+    </message>
+</context>
+<context>
+    <name>BenchText</name>
+    <message>
+        <source>%1 (%2 of it)</source>
+        <comment>a barrel, a volume</comment>
+        <translation>%1 (davon %2)</translation>
+    </message>
+    <message>
+        <source>%1 that all is inside</source>
+        <translation>%1, dass alles im Fenster ist</translation>
+    </message>
+    <message>
+        <source>%1 (%2 to %3)</source>
+        <comment>a value and its range</comment>
+        <translation>%1 (%2 bis %3)</translation>
+    </message>
+    <message>
+        <source>%1, %2, off by %3 points</source>
+        <translation>%1, %2, um %3 Punkte daneben</translation>
+    </message>
+    <message>
+        <source>Volume</source>
+        <translation>Menge</translation>
+    </message>
+    <message>
+        <source>8 in 10 that it lies there</source>
+        <translation>8 von 10, dass sie dort liegt</translation>
+    </message>
+    <message>
+        <source>Strength</source>
+        <translation>Stärke</translation>
+    </message>
+    <message>
+        <source>Off by</source>
+        <translation>Daneben um</translation>
+    </message>
+    <message>
+        <source>%1 points of the line</source>
+        <translation>%1 Punkte der Skala</translation>
+    </message>
+    <message>
+        <source>%1: %2 stay, with air over them</source>
+        <translation>%1: %2 bleiben, mit Luft darüber</translation>
+    </message>
+    <message>
+        <source>Left in part</source>
+        <translation>Zum Teil übrig</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keines</translation>
+    </message>
+    <message>
+        <source>Beers mixed</source>
+        <translation>Gemischte Biere</translation>
+    </message>
+    <message>
+        <source>Time in wood</source>
+        <translation>Zeit im Holz</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>ages</comment>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1 inside</source>
+        <comment>a chance</comment>
+        <translation>%1 im Fenster</translation>
+    </message>
+    <message>
+        <source>comes to %1, asked for at least %2</source>
+        <translation>kommt auf %1, verlangt sind mindestens %2</translation>
+    </message>
+    <message>
+        <source>comes to %1, asked for at most %2</source>
+        <translation>kommt auf %1, verlangt sind höchstens %2</translation>
+    </message>
+    <message>
+        <source>Every set of barrels was looked at: none keeps all bounds.</source>
+        <translation>Alle Gruppen von Fässern sind durchgesehen: Keine hält alle Grenzen ein.</translation>
+    </message>
+    <message>
+        <source>Not every set of barrels was looked at; none keeps all bounds.</source>
+        <translation>Nicht alle Gruppen von Fässern sind durchgesehen; keine hält alle Grenzen ein.</translation>
+    </message>
+    <message>
+        <source>Every set of barrels was looked at: none is off by less than %1 points.</source>
+        <translation>Alle Gruppen von Fässern sind durchgesehen: Keine liegt um weniger als %1 Punkte daneben.</translation>
+    </message>
+    <message>
+        <source>Stopped before all were looked at: the nearest is off by %1 points, and none by less than %2.</source>
+        <translation>Angehalten, bevor alle durchgesehen waren: Die nächste liegt um %1 Punkte daneben, und keine um weniger als %2.</translation>
+    </message>
+    <message>
+        <source>Left out as suspect: %1.</source>
+        <translation>Als verdächtig ausgelassen: %1.</translation>
+    </message>
+    <message>
+        <source>Left out as sour: %1.</source>
+        <translation>Als sauer ausgelassen: %1.</translation>
+    </message>
+    <message>
+        <source>Left out, since nobody wrote down what they hold: %1.</source>
+        <translation>Ausgelassen, weil niemand aufschrieb, wie viel darin ist: %1.</translation>
     </message>
 </context>
 <context>
@@ -1967,6 +2357,34 @@
         <source>3 % lost in packing</source>
         <translation>3 % Verlust beim Abfüllen</translation>
     </message>
+    <message>
+        <source>can 330 mL</source>
+        <translation>Dose 330 mL</translation>
+    </message>
+    <message>
+        <source>can 12 fl oz</source>
+        <translation>Dose 12 fl oz</translation>
+    </message>
+    <message>
+        <source>can 440 mL</source>
+        <translation>Dose 440 mL</translation>
+    </message>
+    <message>
+        <source>can 16 fl oz</source>
+        <translation>Dose 16 fl oz</translation>
+    </message>
+    <message>
+        <source>cask, pin</source>
+        <translation>Cask pin (20,5 L)</translation>
+    </message>
+    <message>
+        <source>cask, firkin</source>
+        <translation>Cask firkin (40,9 L)</translation>
+    </message>
+    <message>
+        <source>cask, kilderkin</source>
+        <translation>Cask kilderkin (81,8 L)</translation>
+    </message>
 </context>
 <context>
     <name>CalendarMonths</name>
@@ -2674,6 +3092,353 @@
     </message>
 </context>
 <context>
+    <name>LotBarrelsPage</name>
+    <message>
+        <source>Take in a barrel</source>
+        <translation>Ein Fass aufnehmen</translation>
+    </message>
+    <message>
+        <source>Search</source>
+        <translation>Suchen</translation>
+    </message>
+    <message>
+        <source>Mark, code, beer, spirit or place</source>
+        <translation>Zeichen, Code, Bier, Spirituose oder Platz</translation>
+    </message>
+    <message>
+        <source>No full barrel is like that.</source>
+        <translation>Kein volles Fass ist so.</translation>
+    </message>
+</context>
+<context>
+    <name>LotPads</name>
+    <message>
+        <source>Take in a barrel</source>
+        <translation>Ein Fass aufnehmen</translation>
+    </message>
+    <message>
+        <source>Empty it into this lot, step by step</source>
+        <translation>Schritt für Schritt in diese Charge leeren</translation>
+    </message>
+    <message>
+        <source>Finish</source>
+        <translation>Ausbauen</translation>
+    </message>
+    <message>
+        <source>Finish: put something in</source>
+        <translation>Ausbauen: etwas zugeben</translation>
+    </message>
+    <message>
+        <source>Filter</source>
+        <translation>Filtern</translation>
+    </message>
+    <message>
+        <source>Filter or pasteurise</source>
+        <translation>Filtern oder pasteurisieren</translation>
+    </message>
+    <message>
+        <source>Carbonate</source>
+        <translation>Karbonisieren</translation>
+    </message>
+    <message>
+        <source>Package</source>
+        <translation>Abfüllen</translation>
+    </message>
+    <message>
+        <source>Hold</source>
+        <translation>Sperren</translation>
+    </message>
+    <message>
+        <source>Hold until a result is in</source>
+        <translation>Sperren, bis ein Ergebnis da ist</translation>
+    </message>
+    <message>
+        <source>Pour away</source>
+        <translation>Weggießen</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>Kosten</translation>
+    </message>
+    <message>
+        <source>What it cost</source>
+        <translation>Was es gekostet hat</translation>
+    </message>
+    <message>
+        <source>Trace</source>
+        <translation>Verfolgen</translation>
+    </message>
+    <message>
+        <source>Trace: where it came from and where it went</source>
+        <translation>Verfolgen: woher es kam und wohin es ging</translation>
+    </message>
+</context>
+<context>
+    <name>LotPage</name>
+    <message>
+        <source>Who?</source>
+        <translation>Wer?</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Übrig</translation>
+    </message>
+    <message>
+        <source>nothing has come in yet</source>
+        <translation>noch ist nichts hineingekommen</translation>
+    </message>
+    <message>
+        <source>Came in</source>
+        <translation>Hinein</translation>
+    </message>
+    <message>
+        <source>%1 went out</source>
+        <translation>%1 gingen hinaus</translation>
+    </message>
+    <message>
+        <source>Strength</source>
+        <translation>Stärke</translation>
+    </message>
+    <message>
+        <source>Allergens</source>
+        <translation>Allergene</translation>
+    </message>
+    <message>
+        <source>Read more in the handbook</source>
+        <translation>Mehr im Handbuch</translation>
+    </message>
+</context>
+<context>
+    <name>LotRecordPage</name>
+    <message>
+        <source>Who?</source>
+        <translation>Wer?</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Festhalten</translation>
+    </message>
+    <message>
+        <source>How much?</source>
+        <translation>Wie viel?</translation>
+    </message>
+    <message>
+        <source>How much, in your own money?</source>
+        <translation>Wie viel, in eurem Geld?</translation>
+    </message>
+    <message>
+        <source>For how many fills will it serve?</source>
+        <translation>Für wie viele Füllungen reicht es?</translation>
+    </message>
+    <message>
+        <source>A note</source>
+        <translation>Eine Notiz</translation>
+    </message>
+</context>
+<context>
+    <name>LotText</name>
+    <message>
+        <source>%1 g</source>
+        <translation>%1 g</translation>
+    </message>
+    <message>
+        <source>%1 kg</source>
+        <translation>%1 kg</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>bottle of 330 mL</comment>
+        <translation>%1 zu %2</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <comment>a count of packages</comment>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <comment>no packages</comment>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a lot code, a day</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>No lot code</source>
+        <translation>Kein Chargencode</translation>
+    </message>
+    <message>
+        <source>Taken out %1</source>
+        <translation>Herausgenommen am %1</translation>
+    </message>
+    <message>
+        <source>To be taken out by %1 (%2)</source>
+        <translation>Herauszunehmen bis %1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a substance, how much</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Allergen: %1</source>
+        <translation>Allergen: %1</translation>
+    </message>
+    <message>
+        <source>Taken out</source>
+        <translation>Herausgenommen</translation>
+    </message>
+    <message>
+        <source>%1 bar</source>
+        <translation>%1 bar</translation>
+    </message>
+    <message>
+        <source>%1 of sugar</source>
+        <translation>%1 Zucker</translation>
+    </message>
+    <message>
+        <source>%1, %2 volumes of CO2</source>
+        <comment>forced, 2.5 volumes</comment>
+        <translation>%1, %2 Volumen CO2</translation>
+    </message>
+    <message>
+        <source>pH %1</source>
+        <translation>pH %1</translation>
+    </message>
+    <message>
+        <source>%1 on the label</source>
+        <translation>%1 auf dem Etikett</translation>
+    </message>
+    <message>
+        <source>%1 measured</source>
+        <translation>%1 gemessen</translation>
+    </message>
+    <message>
+        <source>Left in the house: %1</source>
+        <translation>Noch im Haus: %1</translation>
+    </message>
+    <message>
+        <source>%1 lost</source>
+        <translation>%1 verloren</translation>
+    </message>
+    <message>
+        <source>Best before %1</source>
+        <translation>Mindestens haltbar bis %1</translation>
+    </message>
+    <message>
+        <source>Packaged while another device held the lot: look into it.</source>
+        <translation>Abgefüllt, während ein anderes Gerät die Charge sperrte: prüfen.</translation>
+    </message>
+    <message>
+        <source>Release</source>
+        <translation>Abgeben</translation>
+    </message>
+    <message>
+        <source>Trace it</source>
+        <translation>Verfolgen</translation>
+    </message>
+    <message>
+        <source>%1 poured away: %2</source>
+        <comment>volume, why</comment>
+        <translation>%1 weggegossen: %2</translation>
+    </message>
+    <message>
+        <source>%1 into the lot %2</source>
+        <comment>volume, name</comment>
+        <translation>%1 in die Charge %2</translation>
+    </message>
+    <message>
+        <source>%1 topped up %2</source>
+        <comment>volume, barrel</comment>
+        <translation>%1 zum Auffüllen von %2</translation>
+    </message>
+    <message>
+        <source>%1 filled into %2</source>
+        <comment>volume, barrel</comment>
+        <translation>%1 gefüllt in %2</translation>
+    </message>
+    <message>
+        <source>Result: %1, %2</source>
+        <comment>outcome, day</comment>
+        <translation>Ergebnis: %1, %2</translation>
+    </message>
+    <message>
+        <source>No result yet: nothing is packaged or released.</source>
+        <translation>Noch kein Ergebnis: nichts wird abgefüllt oder abgegeben.</translation>
+    </message>
+    <message>
+        <source>Result is in</source>
+        <translation>Ergebnis ist da</translation>
+    </message>
+    <message>
+        <source>Holds</source>
+        <translation>Sperren</translation>
+    </message>
+    <message>
+        <source>%1 from %2</source>
+        <comment>volume, barrel or lot</comment>
+        <translation>%1 aus %2</translation>
+    </message>
+    <message>
+        <source>What came in</source>
+        <translation>Was hineinkam</translation>
+    </message>
+    <message>
+        <source>Finishes</source>
+        <translation>Zugaben</translation>
+    </message>
+    <message>
+        <source>Filtered, pasteurised</source>
+        <translation>Gefiltert, pasteurisiert</translation>
+    </message>
+    <message>
+        <source>Carbonated</source>
+        <translation>Karbonisiert</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation>Messwerte</translation>
+    </message>
+    <message>
+        <source>Packages</source>
+        <translation>Gebinde</translation>
+    </message>
+    <message>
+        <source>To %1: %2</source>
+        <comment>who, packages</comment>
+        <translation>An %1: %2</translation>
+    </message>
+    <message>
+        <source>Released</source>
+        <translation>Abgegeben</translation>
+    </message>
+    <message>
+        <source>Other ways out</source>
+        <translation>Andere Wege hinaus</translation>
+    </message>
+</context>
+<context>
+    <name>LotsPage</name>
+    <message>
+        <source>Lots</source>
+        <translation>Chargen</translation>
+    </message>
+    <message>
+        <source>Beer out of barrels, on its way to packages</source>
+        <translation>Bier aus Fässern, auf dem Weg ins Gebinde</translation>
+    </message>
+    <message>
+        <source>New lot</source>
+        <translation>Neue Charge</translation>
+    </message>
+    <message>
+        <source>There is no lot yet. A lot is what barrels are emptied into: a tank, a blend, one day&apos;s bottling.</source>
+        <translation>Es gibt noch keine Charge. In eine Charge werden Fässer geleert: ein Tank, ein Verschnitt, die Abfüllung eines Tages.</translation>
+    </message>
+</context>
+<context>
     <name>Main</name>
     <message>
         <source>Spile</source>
@@ -2820,6 +3585,26 @@
             <numerusform>%n Tag</numerusform>
             <numerusform>%n Tage</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>%1 lbf</source>
+        <translation>%1 lbf</translation>
+    </message>
+    <message>
+        <source>%1 kN</source>
+        <translation>%1 kN</translation>
+    </message>
+    <message>
+        <source>%1 volumes</source>
+        <translation>%1 Volumen</translation>
+    </message>
+    <message>
+        <source>%1 oz</source>
+        <translation>%1 oz</translation>
+    </message>
+    <message>
+        <source>%1 g</source>
+        <translation>%1 g</translation>
     </message>
 </context>
 <context>
@@ -3049,6 +3834,13 @@
     <message>
         <source>Page down</source>
         <translation>Seite runter</translation>
+    </message>
+</context>
+<context>
+    <name>PartList</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -3303,6 +4095,141 @@
     <message>
         <source>As a file to print</source>
         <translation>Als Datei zum Drucken</translation>
+    </message>
+</context>
+<context>
+    <name>ReportText</name>
+    <message>
+        <source>%1 %2</source>
+        <comment>a month, a year</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Quarter %1 of %2</source>
+        <translation>%1. Quartal %2</translation>
+    </message>
+    <message>
+        <source>%1 L, %2 hL, %3 US barrels</source>
+        <translation>%1 L, %2 hL, %3 US-Barrel</translation>
+    </message>
+    <message>
+        <source>%1 litres of alcohol</source>
+        <translation>%1 Liter Alkohol</translation>
+    </message>
+    <message>
+        <source>Packaged: %1</source>
+        <comment>volumes</comment>
+        <translation>Abgefüllt: %1</translation>
+    </message>
+    <message>
+        <source>Released: %1</source>
+        <comment>volumes</comment>
+        <translation>Abgegeben: %1</translation>
+    </message>
+    <message>
+        <source>The strength of some of it is not known: its alcohol is not counted.</source>
+        <translation>Die Stärke von einem Teil ist nicht bekannt: dessen Alkohol ist nicht gezählt.</translation>
+    </message>
+    <message>
+        <source>Its fill or its end was not measured: what it lost is not known.</source>
+        <translation>Füllung oder Ende wurde nicht gemessen: der Verlust ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 (%3 %): evaporated, soaked in or leaked</source>
+        <comment>what a barrel lost</comment>
+        <translation>%1 von %2 (%3 %): verdunstet, eingezogen oder ausgelaufen</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a barrel, a beer</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>days</comment>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>Not explained by any record, of barrels emptied: %1</source>
+        <translation>Bei geleerten Fässern durch nichts Festgehaltenes erklärt: %1</translation>
+    </message>
+    <message>
+        <source>Drawn as samples: %1</source>
+        <translation>Als Proben gezogen: %1</translation>
+    </message>
+    <message>
+        <source>Lost in packing: %1</source>
+        <translation>Beim Abfüllen verloren: %1</translation>
+    </message>
+    <message>
+        <source>Poured away: %1</source>
+        <translation>Weggegossen: %1</translation>
+    </message>
+    <message>
+        <source>Barrels that were emptied</source>
+        <translation>Fässer, die geleert wurden</translation>
+    </message>
+    <message>
+        <source>%1 a litre, %2 in all</source>
+        <translation>%1 je Liter, %2 im Ganzen</translation>
+    </message>
+    <message>
+        <source>%1 in all</source>
+        <translation>%1 im Ganzen</translation>
+    </message>
+    <message>
+        <source>Of the %1 that were packaged</source>
+        <translation>Auf die %1, die abgefüllt wurden</translation>
+    </message>
+    <message>
+        <source>Of the %1 that are there</source>
+        <translation>Auf die %1, die da sind</translation>
+    </message>
+    <message>
+        <source>Finishes, packages, work: %1</source>
+        <translation>Zugaben, Gebinde, Arbeit: %1</translation>
+    </message>
+    <message>
+        <source>Beer from other lots: %1</source>
+        <translation>Bier aus anderen Chargen: %1</translation>
+    </message>
+    <message>
+        <source>Not every barrel and beer of it has a cost yet.</source>
+        <translation>Noch nicht jedes Fass und Bier darin hat Kosten.</translation>
+    </message>
+    <message>
+        <source>%1: %2 a litre</source>
+        <comment>a barrel, money</comment>
+        <translation>%1: %2 je Liter</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>volume, beer</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Beer %1, barrel %2</source>
+        <comment>money</comment>
+        <translation>Bier %1, Fass %2</translation>
+    </message>
+    <message>
+        <source>Evaporated, soaked in or leaked: %1</source>
+        <translation>Verdunstet, eingezogen oder ausgelaufen: %1</translation>
+    </message>
+    <message>
+        <source>Nothing was packaged or released.</source>
+        <translation>Nichts wurde abgefüllt oder abgegeben.</translation>
+    </message>
+</context>
+<context>
+    <name>ReportsPage</name>
+    <message>
+        <source>Reports</source>
+        <translation>Berichte</translation>
+    </message>
+    <message>
+        <source>There is nothing to tell yet.</source>
+        <translation>Es gibt noch nichts zu berichten.</translation>
     </message>
 </context>
 <context>
@@ -4144,10 +5071,6 @@
         <translation>Keine Flamme, keine Schwefelschnitte, kein Schweißen oder Schleifen an einem Fass, in dem Spirituose ist oder war: Ihr Dampf kann sich entzünden.</translation>
     </message>
     <message>
-        <source>Push beer through the line with no more than {push_warn}; never above {push_refuse}. The barrel stays open: no head is rated for pressure.</source>
-        <translation>Drücke Bier mit höchstens {push_warn} durch die Leitung; nie über {push_refuse}. Das Fass bleibt offen: Kein Fassboden ist auf Druck geprüft.</translation>
-    </message>
-    <message>
         <source>Relieve the pressure at the bung first. A battery drill, no mains over liquid; a sanitised, cool bit; goggles on. No flame is needed for any of this.</source>
         <translation>Nimm zuerst am Spund den Druck weg. Akku-Bohrmaschine, kein Netzstrom über Flüssigkeit; Bohrer desinfiziert und kühl; Schutzbrille auf. Für nichts davon braucht es eine Flamme.</translation>
     </message>
@@ -4343,6 +5266,674 @@
         <source>Bung it at once, and wipe it dry.</source>
         <translation>Spunde es sofort zu und wisch es trocken.</translation>
     </message>
+    <message>
+        <source>Carbonate</source>
+        <translation>Karbonisieren</translation>
+    </message>
+    <message>
+        <source>How does the gas get in? The lot holds {lot_left}.</source>
+        <translation>Wie kommt das Gas hinein? Die Charge hält {lot_left}.</translation>
+    </message>
+    <message>
+        <source>From a barrel it comes nearly flat. Never carbonate in a barrel.</source>
+        <translation>Aus dem Fass kommt es fast schal. Nie in einem Holzfass karbonisieren.</translation>
+    </message>
+    <message>
+        <source>How lively shall it be, and how cold is it?</source>
+        <translation>Wie spritzig soll es werden, und wie kalt ist es?</translation>
+    </message>
+    <message>
+        <source>At sea level; 0.03 bar more for each 300 m of height.</source>
+        <translation>Auf Meereshöhe; 0,03 bar mehr je 300 m Höhe.</translation>
+    </message>
+    <message>
+        <source>Set the regulator to {keg_pressure}. It takes about {carbonating_time}; it cannot get livelier than that.</source>
+        <translation>Den Druckminderer auf {keg_pressure} stellen. Es dauert etwa {carbonating_time}; spritziger kann es nicht werden.</translation>
+    </message>
+    <message>
+        <source>Soap water shows no leak</source>
+        <translation>Seifenwasser zeigt kein Leck</translation>
+    </message>
+    <message>
+        <source>How much gas is in it already? The warmest it has been since it fermented tells, and the months in wood took some.</source>
+        <translation>Wie viel Gas ist schon darin? Das sagt die höchste Temperatur seit der Gärung; die Monate im Holz nahmen etwas davon.</translation>
+    </message>
+    <message>
+        <source>Measured is better: shake a closed sample with a gauge, and fill that in.</source>
+        <translation>Besser gemessen: eine verschlossene Probe mit Manometer schütteln und das eintragen.</translation>
+    </message>
+    <message>
+        <source>How lively shall it be, and with which sugar?</source>
+        <translation>Wie spritzig soll es werden, und mit welchem Zucker?</translation>
+    </message>
+    <message>
+        <source>Strong aged beer has no yeast left that works: give it fresh yeast that bears the strength, woken in a little of the beer.</source>
+        <translation>In starkem, altem Bier arbeitet keine Hefe mehr: frische Hefe zugeben, die den Alkohol verträgt, in etwas Bier geweckt.</translation>
+    </message>
+    <message>
+        <source>Gravity has stood still: no other sugar is left</source>
+        <translation>Die Dichte steht still: anderer Zucker ist nicht mehr da</translation>
+    </message>
+    <message>
+        <source>Fresh yeast is in</source>
+        <translation>Frische Hefe ist drin</translation>
+    </message>
+    <message>
+        <source>Boil {priming_sugar} of sugar in a little water, let it cool, and mix it in without air.</source>
+        <translation>{priming_sugar} Zucker in wenig Wasser kochen, abkühlen lassen und ohne Luft einmischen.</translation>
+    </message>
+    <message>
+        <source>It is mixed in evenly</source>
+        <translation>Es ist gleichmäßig eingemischt</translation>
+    </message>
+    <message>
+        <source>Push beer through the line with no more than {push_warn}; never above {push_refuse}: no head is rated for pressure. A barrel that is filled stays open.</source>
+        <translation>Bier mit nicht mehr als {push_warn} durch die Leitung drücken; nie über {push_refuse}: Kein Fassboden ist für Druck zugelassen. Ein Fass, das gefüllt wird, bleibt offen.</translation>
+    </message>
+    <message>
+        <source>Gas that pushes beer out presses on both heads: 5 psi on a head of 52 cm are the weight of 750 kg. Look for sprung hoops and cracked heads first, and prefer a pump.</source>
+        <translation>Gas, das Bier hinausdrückt, drückt auf beide Böden: 5 psi auf einen Boden von 52 cm sind das Gewicht von 750 kg. Zuerst nach gesprungenen Reifen und gerissenen Böden sehen; besser ist eine Pumpe.</translation>
+    </message>
+    <message>
+        <source>At {push_pressure} the gas presses with {head_force} on each head, the weight of {head_weight}. Nobody stands before a head.</source>
+        <translation>Bei {push_pressure} drückt das Gas mit {head_force} auf jeden Boden, dem Gewicht von {head_weight}. Niemand steht vor einem Boden.</translation>
+    </message>
+    <message>
+        <source>A relief valve of {push_refuse} or less sits on the barrel, and nothing can close it off.</source>
+        <translation>Ein Sicherheitsventil von höchstens {push_refuse} sitzt auf dem Fass, und nichts kann es absperren.</translation>
+    </message>
+    <message>
+        <source>What touched sour beer never touches clean beer again: hoses, seals, pump, screens and bungs are marked and stored apart.</source>
+        <translation>Was saures Bier berührt hat, berührt nie wieder sauberes: Schläuche, Dichtungen, Pumpe, Siebe und Spunde sind gekennzeichnet und getrennt verwahrt.</translation>
+    </message>
+    <message>
+        <source>A keg or tank bursts above its own rating: read it, use a regulator and a relief valve, and ease the pressure off before anything is opened.</source>
+        <translation>Ein Keg oder Tank birst über seinem zulässigen Druck: nachlesen, Druckminderer und Sicherheitsventil benutzen, und vor jedem Öffnen den Druck ablassen.</translation>
+    </message>
+    <message>
+        <source>Bottles that hold more than 3.0 volumes, or any flawed one, can burst: goggles on, heavy glass for more, warm storage never, and no sugar more than is weighed.</source>
+        <translation>Flaschen mit mehr als 3,0 Volumen, und jede fehlerhafte, können bersten: Schutzbrille auf, für mehr dickes Glas, nie warm lagern, und nicht mehr Zucker als gewogen.</translation>
+    </message>
+    <message>
+        <source>A filter under pressure is eased before it is opened. Stay within its own rating.</source>
+        <translation>Ein Filter unter Druck wird entlastet, bevor man ihn öffnet. Im zulässigen Druck bleiben.</translation>
+    </message>
+    <message>
+        <source>Heat raises the pressure in closed bottles and tanks: a lid on the bath, goggles on, a relief valve on a tank. Hot water scalds.</source>
+        <translation>Wärme erhöht den Druck in geschlossenen Flaschen und Tanks: Deckel aufs Bad, Schutzbrille auf, Sicherheitsventil am Tank. Heißes Wasser verbrüht.</translation>
+    </message>
+    <message>
+        <source>Boiling syrup sticks and scalds: gloves on, and let it cool before it meets beer.</source>
+        <translation>Kochender Sirup klebt und verbrüht: Handschuhe an, und abkühlen lassen, bevor er ins Bier kommt.</translation>
+    </message>
+    <message>
+        <source>Empty</source>
+        <translation>Leeren</translation>
+    </message>
+    <message>
+        <source>Ease the bung before anything else. Wait until it hisses no more.</source>
+        <translation>Vor allem anderen den Spund lösen. Warten, bis es nicht mehr zischt.</translation>
+    </message>
+    <message>
+        <source>No pressure is left in the barrel</source>
+        <translation>Im Fass ist kein Druck mehr</translation>
+    </message>
+    <message>
+        <source>Which kit is laid out: hoses, pump, seals and tank?</source>
+        <translation>Welches Gerät liegt bereit: Schläuche, Pumpe, Dichtungen und Tank?</translation>
+    </message>
+    <message>
+        <source>Sour beer&apos;s yeast and bacteria live on in rubber and wood.</source>
+        <translation>Hefen und Bakterien von saurem Bier leben in Gummi und Holz weiter.</translation>
+    </message>
+    <message>
+        <source>The kit is marked, and kept for sour beer</source>
+        <translation>Das Gerät ist gekennzeichnet und nur für saures Bier da</translation>
+    </message>
+    <message>
+        <source>Where does it go, and how much of it?</source>
+        <translation>Wohin geht es, und wie viel davon?</translation>
+    </message>
+    <message>
+        <source>Several barrels may go into one lot: choose the same lot again.</source>
+        <translation>Mehrere Fässer dürfen in eine Charge: dieselbe Charge wieder wählen.</translation>
+    </message>
+    <message>
+        <source>How does it come out?</source>
+        <translation>Wie kommt es heraus?</translation>
+    </message>
+    <message>
+        <source>The line&apos;s end is measured from the barrel&apos;s lowest point; below it, beer runs by itself. A pump is kindest to the heads.</source>
+        <translation>Das Ende der Leitung misst man vom tiefsten Punkt des Fasses; liegt es darunter, läuft Bier von selbst. Eine Pumpe schont die Böden am meisten.</translation>
+    </message>
+    <message>
+        <source>How hard may the gas push? {push_warn} is enough; never above {push_refuse}.</source>
+        <translation>Wie stark darf das Gas drücken? {push_warn} genügt; nie über {push_refuse}.</translation>
+    </message>
+    <message>
+        <source>Lay the line: racking cane above the lees, a screen for the char before the pump, and the tank&apos;s inlet under its surface.</source>
+        <translation>Die Leitung legen: Steigrohr über dem Geläger, ein Sieb für die Kohle vor der Pumpe, und der Einlauf des Tanks unter der Oberfläche.</translation>
+    </message>
+    <message>
+        <source>A screen of about 1 mm keeps char out of pump and valves. Lead the purge gas outside.</source>
+        <translation>Ein Sieb von etwa 1 mm hält Kohle von Pumpe und Ventilen fern. Das Spülgas ins Freie leiten.</translation>
+    </message>
+    <message>
+        <source>A screen catches the char</source>
+        <translation>Ein Sieb fängt die Kohle</translation>
+    </message>
+    <message>
+        <source>Line and tank are purged with gas: no air is left in them</source>
+        <translation>Leitung und Tank sind mit Gas gespült: keine Luft ist mehr darin</translation>
+    </message>
+    <message>
+        <source>Let it run slowly, with the bunghole open to gas or air.</source>
+        <translation>Langsam laufen lassen, das Spundloch offen für Gas oder Luft.</translation>
+    </message>
+    <message>
+        <source>Close the valve at the tank, then stop the pump.</source>
+        <translation>Das Ventil am Tank schließen, dann die Pumpe anhalten.</translation>
+    </message>
+    <message>
+        <source>Open the gas little by little, to {push_pressure}. Stand beside the barrel, never before a head.</source>
+        <translation>Das Gas nach und nach öffnen, bis {push_pressure}. Neben dem Fass stehen, nie vor einem Boden.</translation>
+    </message>
+    <message>
+        <source>Close the gas at the cylinder, then ease the pressure off at the barrel.</source>
+        <translation>Das Gas an der Flasche schließen, dann den Druck am Fass ablassen.</translation>
+    </message>
+    <message>
+        <source>Stop when trub or char comes. Close the tank first; then ease the pressure off at the barrel.</source>
+        <translation>Aufhören, wenn Trub oder Kohle kommt. Zuerst den Tank schließen, dann den Druck am Fass ablassen.</translation>
+    </message>
+    <message>
+        <source>Tank, line and gas are closed, and the barrel is open</source>
+        <translation>Tank, Leitung und Gas sind zu, und das Fass ist offen</translation>
+    </message>
+    <message>
+        <source>Measure what came out, from the tank, well mixed.</source>
+        <translation>Messen, was herauskam: aus dem Tank, gut gemischt.</translation>
+    </message>
+    <message>
+        <source>How much came out?</source>
+        <translation>Wie viel kam heraus?</translation>
+    </message>
+    <message>
+        <source>What is left behind? Drain the heel into a measure.</source>
+        <translation>Was blieb zurück? Den Rest in ein Messgefäß ablassen.</translation>
+    </message>
+    <message>
+        <source>What is still unexplained: a weep, a meter that was read wrongly, a draw that nobody wrote down.</source>
+        <translation>Was dann noch unerklärt ist: eine feuchte Stelle, ein falsch abgelesener Zähler, eine Probe, die niemand aufschrieb.</translation>
+    </message>
+    <message>
+        <source>What is the barrel for next? Mark it clean or sour now, on the head.</source>
+        <translation>Wofür ist das Fass als Nächstes? Jetzt am Boden als sauber oder sauer kennzeichnen.</translation>
+    </message>
+    <message>
+        <source>Wet wood keeps for days, not weeks. Once sour, always sour: its kit is kept apart.</source>
+        <translation>Nasses Holz hält Tage, nicht Wochen. Einmal sauer, immer sauer: sein Gerät bleibt getrennt.</translation>
+    </message>
+    <message>
+        <source>The barrel goes on. Fill the space with gas, bung it at once, and wipe it dry.</source>
+        <translation>Das Fass reift weiter. Den Raum mit Gas füllen, sofort spunden und trocken wischen.</translation>
+    </message>
+    <message>
+        <source>Finish</source>
+        <translation>Verfeinern</translation>
+    </message>
+    <message>
+        <source>What goes into the beer? The lot holds {lot_left}.</source>
+        <translation>Was kommt ins Bier? Die Charge hält {lot_left}.</translation>
+    </message>
+    <message>
+        <source>On the bench: how much went into which glass, when it tasted right?</source>
+        <translation>Am Tisch: Wie viel war in welchem Glas, als es richtig schmeckte?</translation>
+    </message>
+    <message>
+        <source>Taste the glass cold and carbonated, beside one without. Steep it as long as the lot will be.</source>
+        <translation>Das Glas kalt und karbonisiert verkosten, neben einem ohne. So lange ziehen lassen wie später die Charge.</translation>
+    </message>
+    <message>
+        <source>On the bench: how much spirit went into which glass, when it tasted right?</source>
+        <translation>Am Tisch: Wie viel Brand war in welchem Glas, als es richtig schmeckte?</translation>
+    </message>
+    <message>
+        <source>Does it bring an allergen? It stands with the lot from now on, and belongs on the label.</source>
+        <translation>Bringt es ein Allergen mit? Es steht von nun an bei der Charge und gehört aufs Etikett.</translation>
+    </message>
+    <message>
+        <source>Read the supplier&apos;s sheet. Wood that held wine or other food counts too.</source>
+        <translation>Das Datenblatt des Lieferanten lesen. Auch Holz, das Wein oder anderes enthielt, zählt.</translation>
+    </message>
+    <message>
+        <source>How long does it stay in?</source>
+        <translation>Wie lange bleibt es drin?</translation>
+    </message>
+    <message>
+        <source>Taste it first after {first_tasting}, then every {taste_every}; take it out when it is right. 0 days: it stays in.</source>
+        <translation>Erste Verkostung in: {first_tasting}; danach alle: {taste_every}. Herausnehmen, wenn es stimmt. 0 Tage: Es bleibt drin.</translation>
+    </message>
+    <message>
+        <source>Make it clean: steam or roast nuts and cubes, or soak what bears it in a little neutral spirit; bag it, weigh the bag down.</source>
+        <translation>Keimarm machen: Nüsse und Würfel dämpfen oder rösten, oder in etwas Neutralalkohol einlegen, was das verträgt; in einen Beutel geben und beschweren.</translation>
+    </message>
+    <message>
+        <source>It is clean, and in a bag that can be drawn out</source>
+        <translation>Es ist sauber und in einem Beutel, der sich herausziehen lässt</translation>
+    </message>
+    <message>
+        <source>Put in {finish_dose}. Purge the tank&apos;s headspace afterwards.</source>
+        <translation>{finish_dose} hineingeben. Danach den Kopfraum des Tanks spülen.</translation>
+    </message>
+    <message>
+        <source>Dissolved gas foams up where something dry falls in: a little first, then wait.</source>
+        <translation>Gelöstes Gas schäumt auf, wo etwas Trockenes hineinfällt: zuerst wenig, dann warten.</translation>
+    </message>
+    <message>
+        <source>Pour in {finish_dose} of spirit, slowly, and mix it.</source>
+        <translation>{finish_dose} Brand langsam eingießen und mischen.</translation>
+    </message>
+    <message>
+        <source>From a lot? Which?</source>
+        <translation>Aus einer Charge? Welche?</translation>
+    </message>
+    <message>
+        <source>Into which lot?</source>
+        <translation>In welche Charge?</translation>
+    </message>
+    <message>
+        <source>The kit is</source>
+        <translation>Das Gerät ist</translation>
+    </message>
+    <message>
+        <source>This barrel</source>
+        <translation>Dieses Fass</translation>
+    </message>
+    <message>
+        <source>How much?</source>
+        <translation>Wie viel?</translation>
+    </message>
+    <message>
+        <source>Bore of the line</source>
+        <translation>Innenweite der Leitung</translation>
+    </message>
+    <message>
+        <source>Length of the line</source>
+        <translation>Länge der Leitung</translation>
+    </message>
+    <message>
+        <source>Line&apos;s end above the barrel&apos;s lowest point</source>
+        <translation>Ende der Leitung über dem tiefsten Punkt des Fasses</translation>
+    </message>
+    <message>
+        <source>The pump gives</source>
+        <translation>Die Pumpe fördert</translation>
+    </message>
+    <message>
+        <source>Gas pressure on the barrel</source>
+        <translation>Gasdruck auf dem Fass</translation>
+    </message>
+    <message>
+        <source>Force on each head</source>
+        <translation>Kraft auf jeden Boden</translation>
+    </message>
+    <message>
+        <source>As heavy as</source>
+        <translation>So schwer wie</translation>
+    </message>
+    <message>
+        <source>The lift alone takes</source>
+        <translation>Allein das Heben braucht</translation>
+    </message>
+    <message>
+        <source>Time to empty</source>
+        <translation>Zeit zum Leeren</translation>
+    </message>
+    <message>
+        <source>Came out</source>
+        <translation>Kam heraus</translation>
+    </message>
+    <message>
+        <source>Weight afterwards</source>
+        <translation>Gewicht danach</translation>
+    </message>
+    <message>
+        <source>Wet length of the stick afterwards</source>
+        <translation>Nasse Länge des Peilstabs danach</translation>
+    </message>
+    <message>
+        <source>Of what it should hold</source>
+        <translation>Von dem, was es halten sollte</translation>
+    </message>
+    <message>
+        <source>Filled</source>
+        <translation>Gefüllt</translation>
+    </message>
+    <message>
+        <source>Topped up since</source>
+        <translation>Seither nachgefüllt</translation>
+    </message>
+    <message>
+        <source>Drawn since</source>
+        <translation>Seither gezogen</translation>
+    </message>
+    <message>
+        <source>Evaporated and soaked up</source>
+        <translation>Verdunstet und eingezogen</translation>
+    </message>
+    <message>
+        <source>Not explained</source>
+        <translation>Nicht erklärt</translation>
+    </message>
+    <message>
+        <source>From now on it is</source>
+        <translation>Von nun an ist es</translation>
+    </message>
+    <message>
+        <source>To be done within</source>
+        <translation>Zu tun binnen</translation>
+    </message>
+    <message>
+        <source>The next fill can take, of what the first could</source>
+        <translation>Die nächste Füllung kann nehmen, von dem der ersten</translation>
+    </message>
+    <message>
+        <source>Beer in the glass</source>
+        <translation>Bier im Glas</translation>
+    </message>
+    <message>
+        <source>Put into the glass</source>
+        <translation>Ins Glas gegeben</translation>
+    </message>
+    <message>
+        <source>Spirit put into the glass</source>
+        <translation>Brand ins Glas gegeben</translation>
+    </message>
+    <message>
+        <source>Put in</source>
+        <translation>Hineingegeben</translation>
+    </message>
+    <message>
+        <source>Allergen</source>
+        <translation>Allergen</translation>
+    </message>
+    <message>
+        <source>Allergens so far</source>
+        <translation>Allergene bisher</translation>
+    </message>
+    <message>
+        <source>Stays in</source>
+        <translation>Bleibt drin</translation>
+    </message>
+    <message>
+        <source>First tasting after</source>
+        <translation>Erste Verkostung nach</translation>
+    </message>
+    <message>
+        <source>Then every</source>
+        <translation>Dann alle</translation>
+    </message>
+    <message>
+        <source>Out at the latest after</source>
+        <translation>Heraus spätestens nach</translation>
+    </message>
+    <message>
+        <source>For the whole lot</source>
+        <translation>Für die ganze Charge</translation>
+    </message>
+    <message>
+        <source>The lot holds</source>
+        <translation>Die Charge hält</translation>
+    </message>
+    <message>
+        <source>Temperature reached</source>
+        <translation>Erreichte Temperatur</translation>
+    </message>
+    <message>
+        <source>Held there</source>
+        <translation>Dort gehalten</translation>
+    </message>
+    <message>
+        <source>Carbon dioxide wanted</source>
+        <translation>Gewünschtes Kohlendioxid</translation>
+    </message>
+    <message>
+        <source>The beer is</source>
+        <translation>Das Bier</translation>
+    </message>
+    <message>
+        <source>Set the regulator to</source>
+        <translation>Druckminderer auf</translation>
+    </message>
+    <message>
+        <source>Nearly there after</source>
+        <translation>Fast erreicht nach</translation>
+    </message>
+    <message>
+        <source>Warmest since it fermented</source>
+        <translation>Am wärmsten seit der Gärung</translation>
+    </message>
+    <message>
+        <source>Carbon dioxide, measured</source>
+        <translation>Kohlendioxid, gemessen</translation>
+    </message>
+    <message>
+        <source>In it already</source>
+        <translation>Schon darin</translation>
+    </message>
+    <message>
+        <source>Which sugar?</source>
+        <translation>Welcher Zucker?</translation>
+    </message>
+    <message>
+        <source>Sugar for the whole lot</source>
+        <translation>Zucker für die ganze Charge</translation>
+    </message>
+    <message>
+        <source>Then it has</source>
+        <translation>Dann hat es</translation>
+    </message>
+    <message>
+        <source>In the bottle at 30 °C</source>
+        <translation>In der Flasche bei 30 °C</translation>
+    </message>
+    <message>
+        <source>Laboratory hold</source>
+        <translation>Laborsperre</translation>
+    </message>
+    <message>
+        <source>First into</source>
+        <translation>Zuerst in</translation>
+    </message>
+    <message>
+        <source>Then into</source>
+        <translation>Dann in</translation>
+    </message>
+    <message>
+        <source>The rest into</source>
+        <translation>Der Rest in</translation>
+    </message>
+    <message>
+        <source>Of the first at most</source>
+        <translation>Vom Ersten höchstens</translation>
+    </message>
+    <message>
+        <source>Of the second at most</source>
+        <translation>Vom Zweiten höchstens</translation>
+    </message>
+    <message>
+        <source>Lost in hoses, foam and breakage</source>
+        <translation>Verloren in Schläuchen, Schaum und Bruch</translation>
+    </message>
+    <message>
+        <source>Of the first</source>
+        <translation>Vom Ersten</translation>
+    </message>
+    <message>
+        <source>Of the second</source>
+        <translation>Vom Zweiten</translation>
+    </message>
+    <message>
+        <source>Of the third</source>
+        <translation>Vom Dritten</translation>
+    </message>
+    <message>
+        <source>Left over</source>
+        <translation>Übrig</translation>
+    </message>
+    <message>
+        <source>Not in packages</source>
+        <translation>Nicht abgefüllt</translation>
+    </message>
+    <message>
+        <source>Filled of the first</source>
+        <translation>Gefüllt vom Ersten</translation>
+    </message>
+    <message>
+        <source>Filled of the second</source>
+        <translation>Gefüllt vom Zweiten</translation>
+    </message>
+    <message>
+        <source>Filled of the third</source>
+        <translation>Gefüllt vom Dritten</translation>
+    </message>
+    <message>
+        <source>Carbon dioxide in it</source>
+        <translation>Kohlendioxid darin</translation>
+    </message>
+    <message>
+        <source>Whose rules</source>
+        <translation>Wessen Regeln</translation>
+    </message>
+    <message>
+        <source>Strength on the label</source>
+        <translation>Stärke auf dem Etikett</translation>
+    </message>
+    <message>
+        <source>May be off by</source>
+        <translation>Darf abweichen um</translation>
+    </message>
+    <message>
+        <source>The label is</source>
+        <translation>Das Etikett ist</translation>
+    </message>
+    <message>
+        <source>Lot code</source>
+        <translation>Chargencode</translation>
+    </message>
+    <message>
+        <source>Best before, in months</source>
+        <translation>Haltbar, in Monaten</translation>
+    </message>
+    <message>
+        <source>Package</source>
+        <translation>Abfüllen</translation>
+    </message>
+    <message>
+        <source>Is the lot free to go? What waits for the laboratory waits.</source>
+        <translation>Ist die Charge frei? Was aufs Labor wartet, wartet.</translation>
+    </message>
+    <message>
+        <source>Into what does it go? The first is filled first; the last takes the rest.</source>
+        <translation>Worin wird es abgefüllt? Das Erste wird zuerst gefüllt; das Letzte nimmt den Rest.</translation>
+    </message>
+    <message>
+        <source>Leave the most open to fill as many as there is beer for.</source>
+        <translation>Ohne Höchstzahl werden so viele gefüllt, wie Bier da ist.</translation>
+    </message>
+    <message>
+        <source>Cold beer, purged packages: rinse them, fill them with gas, and look at each one against the light.</source>
+        <translation>Kaltes Bier, gespülte Gebinde: ausspülen, mit Gas füllen und jedes gegen das Licht ansehen.</translation>
+    </message>
+    <message>
+        <source>0 °C to 2 °C foams least.</source>
+        <translation>Bei 0 °C bis 2 °C schäumt es am wenigsten.</translation>
+    </message>
+    <message>
+        <source>Packages are clean, whole and purged</source>
+        <translation>Die Gebinde sind sauber, heil und gespült</translation>
+    </message>
+    <message>
+        <source>The beer is cold</source>
+        <translation>Das Bier ist kalt</translation>
+    </message>
+    <message>
+        <source>Fill from below. Close on foam: what foams over takes the air with it.</source>
+        <translation>Von unten füllen. Auf Schaum verschließen: Was überschäumt, nimmt die Luft mit.</translation>
+    </message>
+    <message>
+        <source>Bottles only as lively as their maker allows.</source>
+        <translation>Flaschen nur so spritzig, wie ihr Hersteller erlaubt.</translation>
+    </message>
+    <message>
+        <source>Close the gas at the cylinder, and the valve at the tank.</source>
+        <translation>Das Gas an der Flasche und das Ventil am Tank schließen.</translation>
+    </message>
+    <message>
+        <source>Every package is closed and tight</source>
+        <translation>Jedes Gebinde ist verschlossen und dicht</translation>
+    </message>
+    <message>
+        <source>Count them.</source>
+        <translation>Zählen.</translation>
+    </message>
+    <message>
+        <source>What stands on the label?</source>
+        <translation>Was steht auf dem Etikett?</translation>
+    </message>
+    <message>
+        <source>Measured in a laboratory, from the packaged beer, after bottle conditioning.</source>
+        <translation>Im Labor gemessen, am abgefüllten Bier, nach der Flaschengärung.</translation>
+    </message>
+    <message>
+        <source>Which lot code is on them? It leads back to every barrel.</source>
+        <translation>Welcher Chargencode steht darauf? Er führt zu jedem Fass zurück.</translation>
+    </message>
+    <message>
+        <source>Year, day of the year, and a letter for each filling of that day.</source>
+        <translation>Jahr, Tag des Jahres und ein Buchstabe für jede Abfüllung des Tages.</translation>
+    </message>
+    <message>
+        <source>Filter or pasteurise</source>
+        <translation>Filtern oder pasteurisieren</translation>
+    </message>
+    <message>
+        <source>Filtered or pasteurised? Beer that is to condition in the bottle wants neither, or fresh yeast afterwards.</source>
+        <translation>Gefiltert oder pasteurisiert? Bier, das in der Flasche nachgären soll, will keines von beiden, oder danach frische Hefe.</translation>
+    </message>
+    <message>
+        <source>Rinse and purge the filter. Run it slowly, from full to full, and throw the first of it away.</source>
+        <translation>Den Filter ausspülen und mit Gas füllen. Langsam laufen lassen und den Vorlauf wegschütten.</translation>
+    </message>
+    <message>
+        <source>A filter takes colour, body and all yeast. Air in the filter spoils what it saved.</source>
+        <translation>Ein Filter nimmt Farbe, Körper und alle Hefe. Luft im Filter verdirbt, was er bewahrt.</translation>
+    </message>
+    <message>
+        <source>Close the gas or the pump, then ease the filter&apos;s pressure.</source>
+        <translation>Gas oder Pumpe schließen, dann den Filter entlasten.</translation>
+    </message>
+    <message>
+        <source>All of it ran through, and it is clear</source>
+        <translation>Alles ist durchgelaufen und klar</translation>
+    </message>
+    <message>
+        <source>Heat it to the temperature, hold it there, cool it at once.</source>
+        <translation>Auf die Temperatur erwärmen, dort halten, sofort kühlen.</translation>
+    </message>
+    <message>
+        <source>Closed bottles: a thermometer in one of them; leave a gap of 4 % or more. Heat makes old beer taste older.</source>
+        <translation>Geschlossene Flaschen: ein Thermometer in einer davon; mindestens 4 % Leerraum lassen. Wärme lässt altes Bier älter schmecken.</translation>
+    </message>
+    <message>
+        <source>How will you know how much came out? Weigh it or dip it now.</source>
+        <translation>Woran siehst du, wie viel herauskam? Jetzt wiegen oder peilen.</translation>
+    </message>
+    <message>
+        <source>The relief valve is set to 5 psi (0.34 bar) or less</source>
+        <translation>Das Sicherheitsventil ist auf höchstens 5 psi (0,34 bar) eingestellt</translation>
+    </message>
 </context>
 <context>
     <name>SheetsPage</name>
@@ -4379,17 +5970,6 @@
     <message>
         <source>the home folder</source>
         <translation>den eigenen Ordner</translation>
-    </message>
-</context>
-<context>
-    <name>StepAsks</name>
-    <message>
-        <source>Another beer</source>
-        <translation>Anderes Bier</translation>
-    </message>
-    <message>
-        <source>The beer</source>
-        <translation>Das Bier</translation>
     </message>
 </context>
 <context>
@@ -4796,12 +6376,229 @@
         <source>Labels for the barrels&apos; heads</source>
         <translation>Etiketten für die Fassböden</translation>
     </message>
+    <message>
+        <source>Bench</source>
+        <translation>Mischprobe</translation>
+    </message>
+    <message>
+        <source>Which barrels make the blend?</source>
+        <translation>Welche Fässer ergeben den Verschnitt?</translation>
+    </message>
+    <message>
+        <source>Lots</source>
+        <translation>Chargen</translation>
+    </message>
+    <message>
+        <source>Lots: beer on its way to packages</source>
+        <translation>Chargen: Bier auf dem Weg ins Gebinde</translation>
+    </message>
+    <message>
+        <source>Trace</source>
+        <translation>Verfolgen</translation>
+    </message>
+    <message>
+        <source>Trace: where beer came from and where it went</source>
+        <translation>Verfolgen: woher Bier kam und wohin es ging</translation>
+    </message>
+    <message>
+        <source>Reports</source>
+        <translation>Berichte</translation>
+    </message>
+    <message>
+        <source>Reports: duty, losses, costs</source>
+        <translation>Berichte: Steuer, Verluste, Kosten</translation>
+    </message>
 </context>
 <context>
     <name>TodayPage</name>
     <message>
         <source>Today</source>
         <translation>Heute</translation>
+    </message>
+</context>
+<context>
+    <name>TracePage</name>
+    <message>
+        <source>Trace</source>
+        <translation>Verfolgen</translation>
+    </message>
+    <message>
+        <source>Write it anew</source>
+        <translation>Neu schreiben</translation>
+    </message>
+    <message>
+        <source>Recall list</source>
+        <translation>Rückrufliste</translation>
+    </message>
+    <message>
+        <source>All packages of it, and who has them</source>
+        <translation>Alle Gebinde davon, und wer sie hat</translation>
+    </message>
+    <message>
+        <source>What do you want to trace?</source>
+        <translation>Was willst du verfolgen?</translation>
+    </message>
+    <message>
+        <source>A lot code, lot, barrel, beer, or what was put in</source>
+        <translation>Ein Chargencode, eine Charge, ein Fass, ein Bier oder eine Zugabe</translation>
+    </message>
+    <message>
+        <source>Look for it</source>
+        <translation>Danach suchen</translation>
+    </message>
+    <message>
+        <source>The recall list is written: a text that can be printed or sent.</source>
+        <translation>Die Rückrufliste ist geschrieben: ein Text zum Drucken oder Verschicken.</translation>
+    </message>
+    <message>
+        <source>Where is the recall list put?</source>
+        <translation>Wohin kommt die Rückrufliste?</translation>
+    </message>
+    <message>
+        <source>Read more in the handbook</source>
+        <translation>Mehr im Handbuch</translation>
+    </message>
+</context>
+<context>
+    <name>TraceText</name>
+    <message>
+        <source>%1 % · %2</source>
+        <comment>a share, a volume</comment>
+        <translation>%1 % · %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>days</comment>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>since %1</source>
+        <translation>seit %1</translation>
+    </message>
+    <message>
+        <source>%1, fill %2</source>
+        <comment>a barrel, a number</comment>
+        <translation>%1, Füllung %2</translation>
+    </message>
+    <message>
+        <source>Held before: %1</source>
+        <translation>Enthielt vorher: %1</translation>
+    </message>
+    <message>
+        <source>Where did it go?</source>
+        <translation>Wohin ging es?</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a substance, how much</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Allergen: %1</source>
+        <translation>Allergen: %1</translation>
+    </message>
+    <message>
+        <source>into %1, %2</source>
+        <comment>a barrel or lot, a day</comment>
+        <translation>in %1, %2</translation>
+    </message>
+    <message>
+        <source>%1: by the records %2 more went out than came in.</source>
+        <translation>%1: nach dem Festgehaltenen ging %2 mehr hinaus als hineinkam.</translation>
+    </message>
+    <message>
+        <source>%1: the strength of something that came in is not known; it counts as water.</source>
+        <translation>%1: die Stärke von etwas, das hineinkam, ist nicht bekannt; es zählt als Wasser.</translation>
+    </message>
+    <message>
+        <source>%1: something came in out of a barrel whose fill is not recorded.</source>
+        <translation>%1: etwas kam aus einem Fass, dessen Füllung nicht festgehalten ist.</translation>
+    </message>
+    <message>
+        <source>%1: a record of what came in was taken back.</source>
+        <translation>%1: etwas, das hineinkam, wurde zurückgenommen.</translation>
+    </message>
+    <message>
+        <source>What does not add up</source>
+        <translation>Was nicht aufgeht</translation>
+    </message>
+    <message>
+        <source>Barrels</source>
+        <translation>Fässer</translation>
+    </message>
+    <message>
+        <source>Not known</source>
+        <translation>Nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Beers</source>
+        <translation>Biere</translation>
+    </message>
+    <message>
+        <source>What was put in</source>
+        <translation>Was zugegeben wurde</translation>
+    </message>
+    <message>
+        <source>Open the lot</source>
+        <translation>Charge öffnen</translation>
+    </message>
+    <message>
+        <source>Lots it passed</source>
+        <translation>Chargen auf dem Weg</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Leute</translation>
+    </message>
+    <message>
+        <source>Left in the house: %1</source>
+        <translation>Noch im Haus: %1</translation>
+    </message>
+    <message>
+        <source>To %1, %2: %3</source>
+        <comment>who, day, packages</comment>
+        <translation>An %1, %2: %3</translation>
+    </message>
+    <message>
+        <source>Packages</source>
+        <translation>Gebinde</translation>
+    </message>
+    <message>
+        <source>Lots</source>
+        <translation>Chargen</translation>
+    </message>
+    <message>
+        <source>It lies there now</source>
+        <translation>Es liegt jetzt dort</translation>
+    </message>
+    <message>
+        <source>It lay there</source>
+        <translation>Es lag dort</translation>
+    </message>
+    <message>
+        <source>In barrels</source>
+        <translation>In Fässern</translation>
+    </message>
+    <message>
+        <source>Recall list: %1</source>
+        <translation>Rückrufliste: %1</translation>
+    </message>
+    <message>
+        <source>Made %1</source>
+        <translation>Erstellt %1</translation>
+    </message>
+    <message>
+        <source>Nothing of it has been packaged.</source>
+        <translation>Nichts davon wurde abgefüllt.</translation>
+    </message>
+    <message>
+        <source>Still in the barrel %1</source>
+        <translation>Noch im Fass %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a lot, its packages</comment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -4912,6 +6709,48 @@
     <message>
         <source>Share of the other</source>
         <translation>Anteil des anderen</translation>
+    </message>
+</context>
+<context>
+    <name>WindowSet</name>
+    <message>
+        <source>none</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>slight</source>
+        <translation>schwach</translation>
+    </message>
+    <message>
+        <source>clear</source>
+        <translation>deutlich</translation>
+    </message>
+    <message>
+        <source>strong</source>
+        <translation>stark</translation>
+    </message>
+    <message>
+        <source>dominant</source>
+        <translation>dominant</translation>
+    </message>
+    <message>
+        <source>over %1</source>
+        <comment>a touch more than &quot;slight&quot;</comment>
+        <translation>über %1</translation>
+    </message>
+    <message>
+        <source>No window</source>
+        <translation>Kein Fenster</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a step and its word</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2: %3 to %4</source>
+        <comment>steps and their words</comment>
+        <translation>%1 bis %2: %3 bis %4</translation>
     </message>
 </context>
 <context>
@@ -5798,6 +7637,414 @@
         <source>the barrels</source>
         <translation>die Fässer</translation>
     </message>
+    <message>
+        <source>It does not run: more pressure, or the line&apos;s end lower.</source>
+        <translation>Es läuft nicht: mehr Druck, oder das Ende der Leitung tiefer.</translation>
+    </message>
+    <message>
+        <source>It has held sour beer, or is kept for it: only kit kept for sour beer.</source>
+        <translation>Es enthielt saures Bier oder ist dafür da: nur Gerät für saures Bier.</translation>
+    </message>
+    <message>
+        <source>It is clean: only kit that never touched sour beer.</source>
+        <translation>Es ist sauber: nur Gerät, das nie saures Bier berührte.</translation>
+    </message>
+    <message>
+        <source>no deadline</source>
+        <translation>keine Frist</translation>
+    </message>
+    <message>
+        <source>it stays in</source>
+        <translation>es bleibt drin</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keines</translation>
+    </message>
+    <message>
+        <source>nothing is held</source>
+        <translation>nichts ist gesperrt</translation>
+    </message>
+    <message>
+        <source>within the tolerance</source>
+        <translation>in der Toleranz</translation>
+    </message>
+    <message>
+        <source>perhaps outside the tolerance: the measurement cannot tell</source>
+        <translation>vielleicht außerhalb der Toleranz: Die Messung kann es nicht sagen</translation>
+    </message>
+    <message>
+        <source>outside the tolerance</source>
+        <translation>außerhalb der Toleranz</translation>
+    </message>
+    <message>
+        <source>emptying</source>
+        <translation>Leeren</translation>
+    </message>
+    <message>
+        <source>finishing</source>
+        <translation>Verfeinern</translation>
+    </message>
+    <message>
+        <source>filtering or pasteurising</source>
+        <translation>Filtern oder Pasteurisieren</translation>
+    </message>
+    <message>
+        <source>carbonating</source>
+        <translation>Karbonisieren</translation>
+    </message>
+    <message>
+        <source>packaging</source>
+        <translation>Abfüllen</translation>
+    </message>
+    <message>
+        <source>the lot code</source>
+        <translation>der Chargencode</translation>
+    </message>
+    <message>
+        <source>the lot</source>
+        <translation>die Charge</translation>
+    </message>
+    <message>
+        <source>the hold</source>
+        <translation>die Sperre</translation>
+    </message>
+    <message>
+        <source>the pressure on the heads</source>
+        <translation>der Druck auf die Böden</translation>
+    </message>
+    <message>
+        <source>the kit</source>
+        <translation>das Gerät</translation>
+    </message>
+    <message>
+        <source>the number of packages</source>
+        <translation>die Zahl der Gebinde</translation>
+    </message>
+    <message>
+        <source>the weight afterwards</source>
+        <translation>das Gewicht danach</translation>
+    </message>
+    <message>
+        <source>the dip afterwards</source>
+        <translation>die Peilung danach</translation>
+    </message>
+    <message>
+        <source>the carbon dioxide</source>
+        <translation>das Kohlendioxid</translation>
+    </message>
+    <message>
+        <source>sour</source>
+        <translation>sauer</translation>
+    </message>
+    <message>
+        <source>all of it</source>
+        <translation>alles</translation>
+    </message>
+    <message>
+        <source>a part</source>
+        <translation>ein Teil</translation>
+    </message>
+    <message>
+        <source>pump</source>
+        <translation>Pumpe</translation>
+    </message>
+    <message>
+        <source>gravity</source>
+        <translation>Gefälle</translation>
+    </message>
+    <message>
+        <source>CO2 push</source>
+        <translation>CO2-Druck</translation>
+    </message>
+    <message>
+        <source>L/min</source>
+        <translation>L/min</translation>
+    </message>
+    <message>
+        <source>gal/min</source>
+        <translation>gal/min</translation>
+    </message>
+    <message>
+        <source>cacao</source>
+        <translation>Kakao</translation>
+    </message>
+    <message>
+        <source>coconut</source>
+        <translation>Kokos</translation>
+    </message>
+    <message>
+        <source>fruit</source>
+        <translation>Frucht</translation>
+    </message>
+    <message>
+        <source>spice</source>
+        <translation>Gewürz</translation>
+    </message>
+    <message>
+        <source>oak cubes</source>
+        <translation>Eichenwürfel</translation>
+    </message>
+    <message>
+        <source>fresh yeast</source>
+        <translation>frische Hefe</translation>
+    </message>
+    <message>
+        <source>other</source>
+        <translation>anderes</translation>
+    </message>
+    <message>
+        <source>g</source>
+        <translation>g</translation>
+    </message>
+    <message>
+        <source>oz</source>
+        <translation>oz</translation>
+    </message>
+    <message>
+        <source>tree nuts</source>
+        <translation>Schalenfrüchte</translation>
+    </message>
+    <message>
+        <source>milk</source>
+        <translation>Milch</translation>
+    </message>
+    <message>
+        <source>gluten</source>
+        <translation>Gluten</translation>
+    </message>
+    <message>
+        <source>sulphites</source>
+        <translation>Sulfite</translation>
+    </message>
+    <message>
+        <source>filtered</source>
+        <translation>gefiltert</translation>
+    </message>
+    <message>
+        <source>pasteurised</source>
+        <translation>pasteurisiert</translation>
+    </message>
+    <message>
+        <source>min</source>
+        <translation>min</translation>
+    </message>
+    <message>
+        <source>forced</source>
+        <translation>mit Druck</translation>
+    </message>
+    <message>
+        <source>priming</source>
+        <translation>mit Zucker</translation>
+    </message>
+    <message>
+        <source>volumes</source>
+        <translation>Volumen</translation>
+    </message>
+    <message>
+        <source>standing</source>
+        <translation>steht</translation>
+    </message>
+    <message>
+        <source>shaken</source>
+        <translation>wird geschüttelt</translation>
+    </message>
+    <message>
+        <source>through a stone</source>
+        <translation>durch einen Stein</translation>
+    </message>
+    <message>
+        <source>table sugar</source>
+        <translation>Haushaltszucker</translation>
+    </message>
+    <message>
+        <source>glucose</source>
+        <translation>Traubenzucker</translation>
+    </message>
+    <message>
+        <source>glucose with its water</source>
+        <translation>Traubenzucker-Monohydrat</translation>
+    </message>
+    <message>
+        <source>bottle 330 mL</source>
+        <translation>Flasche 330 mL</translation>
+    </message>
+    <message>
+        <source>bottle 12 fl oz</source>
+        <translation>Flasche 12 fl oz</translation>
+    </message>
+    <message>
+        <source>bottle 375 mL</source>
+        <translation>Flasche 375 mL</translation>
+    </message>
+    <message>
+        <source>bottle 500 mL</source>
+        <translation>Flasche 500 mL</translation>
+    </message>
+    <message>
+        <source>bottle 22 fl oz</source>
+        <translation>Flasche 22 fl oz</translation>
+    </message>
+    <message>
+        <source>bottle 750 mL</source>
+        <translation>Flasche 750 mL</translation>
+    </message>
+    <message>
+        <source>bottle 1.5 L</source>
+        <translation>Flasche 1,5 L</translation>
+    </message>
+    <message>
+        <source>can 330 mL</source>
+        <translation>Dose 330 mL</translation>
+    </message>
+    <message>
+        <source>can 12 fl oz</source>
+        <translation>Dose 12 fl oz</translation>
+    </message>
+    <message>
+        <source>can 440 mL</source>
+        <translation>Dose 440 mL</translation>
+    </message>
+    <message>
+        <source>can 16 fl oz</source>
+        <translation>Dose 16 fl oz</translation>
+    </message>
+    <message>
+        <source>cask, pin</source>
+        <translation>Cask pin (20,5 L)</translation>
+    </message>
+    <message>
+        <source>cask, firkin</source>
+        <translation>Cask firkin (40,9 L)</translation>
+    </message>
+    <message>
+        <source>cask, kilderkin</source>
+        <translation>Cask kilderkin (81,8 L)</translation>
+    </message>
+    <message>
+        <source>keg 1/6 bbl</source>
+        <translation>Keg 1/6 bbl</translation>
+    </message>
+    <message>
+        <source>keg 20 L</source>
+        <translation>Keg 20 L</translation>
+    </message>
+    <message>
+        <source>keg 1/4 bbl</source>
+        <translation>Keg 1/4 bbl</translation>
+    </message>
+    <message>
+        <source>keg 30 L</source>
+        <translation>Keg 30 L</translation>
+    </message>
+    <message>
+        <source>keg 50 L</source>
+        <translation>Keg 50 L</translation>
+    </message>
+    <message>
+        <source>keg 1/2 bbl</source>
+        <translation>Keg 1/2 bbl</translation>
+    </message>
+    <message>
+        <source>US</source>
+        <translation>USA</translation>
+    </message>
+    <message>
+        <source>EU</source>
+        <translation>EU</translation>
+    </message>
+    <message>
+        <source>months</source>
+        <translation>Monate</translation>
+    </message>
+    <message>
+        <source>laboratory result</source>
+        <translation>Laborergebnis</translation>
+    </message>
+    <message>
+        <source>tasting panel</source>
+        <translation>Verkostung</translation>
+    </message>
+    <message>
+        <source>refermentation</source>
+        <translation>Nachgärung</translation>
+    </message>
+    <message>
+        <source>label approval</source>
+        <translation>Freigabe des Etiketts</translation>
+    </message>
+    <message>
+        <source>sound</source>
+        <translation>in Ordnung</translation>
+    </message>
+    <message>
+        <source>not sound</source>
+        <translation>nicht in Ordnung</translation>
+    </message>
+    <message>
+        <source>no objection</source>
+        <translation>keine Einwände</translation>
+    </message>
+    <message>
+        <source>left in the tank</source>
+        <translation>im Tank geblieben</translation>
+    </message>
+    <message>
+        <source>spilt</source>
+        <translation>verschüttet</translation>
+    </message>
+    <message>
+        <source>lot begun</source>
+        <translation>Charge begonnen</translation>
+    </message>
+    <message>
+        <source>brought into a lot</source>
+        <translation>in eine Charge gebracht</translation>
+    </message>
+    <message>
+        <source>mix noted</source>
+        <translation>Mischung festgehalten</translation>
+    </message>
+    <message>
+        <source>put into a lot</source>
+        <translation>in eine Charge gegeben</translation>
+    </message>
+    <message>
+        <source>taken out again</source>
+        <translation>wieder herausgenommen</translation>
+    </message>
+    <message>
+        <source>filtered or pasteurised</source>
+        <translation>gefiltert oder pasteurisiert</translation>
+    </message>
+    <message>
+        <source>carbonated</source>
+        <translation>karbonisiert</translation>
+    </message>
+    <message>
+        <source>packaged</source>
+        <translation>abgefüllt</translation>
+    </message>
+    <message>
+        <source>poured away</source>
+        <translation>weggegossen</translation>
+    </message>
+    <message>
+        <source>held</source>
+        <translation>gesperrt</translation>
+    </message>
+    <message>
+        <source>result noted</source>
+        <translation>Ergebnis festgehalten</translation>
+    </message>
+    <message>
+        <source>released</source>
+        <translation>abgegeben</translation>
+    </message>
+    <message>
+        <source>cost noted</source>
+        <translation>Kosten festgehalten</translation>
+    </message>
 </context>
 <context>
     <name>spile::viewmodels::AppViewModel</name>
@@ -5827,6 +8074,10 @@
     <message>
         <source>The work sheet is done: all of it is kept.</source>
         <translation>Der Arbeitsbogen ist fertig: Alles ist gespeichert.</translation>
+    </message>
+    <message>
+        <source>The barrel is not in the records of this device.</source>
+        <translation>Das Fass ist auf diesem Gerät nicht festgehalten.</translation>
     </message>
 </context>
 <context>
@@ -6005,6 +8256,190 @@
     <message>
         <source>Resting</source>
         <translation>Ruht</translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::BenchGlassesViewModel</name>
+    <message>
+        <source>Glass %1</source>
+        <translation>Glas %1</translation>
+    </message>
+    <message>
+        <source>Bench</source>
+        <translation>Mischprobe</translation>
+    </message>
+    <message>
+        <source>Glass %1 of %2</source>
+        <translation>Glas %1 von %2</translation>
+    </message>
+    <message>
+        <source>%1 mL of %2</source>
+        <translation>%1 mL von %2</translation>
+    </message>
+    <message>
+        <source>Rounded to half a millilitre: one part is off by %1 % of itself.</source>
+        <translation>Auf halbe Milliliter gerundet: Ein Teil weicht um %1 % von sich selbst ab.</translation>
+    </message>
+    <message>
+        <source>has scored all; sees the scores</source>
+        <translation>hat alle bewertet; sieht die Noten</translation>
+    </message>
+    <message>
+        <source>has scored none yet</source>
+        <translation>hat noch keines bewertet</translation>
+    </message>
+    <message>
+        <source>%1 of %2 scored</source>
+        <translation>%1 von %2 bewertet</translation>
+    </message>
+    <message>
+        <source>How do you like it?</source>
+        <translation>Wie gefällt es dir?</translation>
+    </message>
+    <message>
+        <source>Glass %1: %2 of %3</source>
+        <comment>a letter; which question</comment>
+        <translation>Glas %1: %2 von %3</translation>
+    </message>
+    <message>
+        <source>love it</source>
+        <translation>großartig</translation>
+    </message>
+    <message>
+        <source>like it</source>
+        <translation>gut</translation>
+    </message>
+    <message>
+        <source>it is fine</source>
+        <translation>in Ordnung</translation>
+    </message>
+    <message>
+        <source>do not like it</source>
+        <translation>nicht gut</translation>
+    </message>
+    <message>
+        <source>would pour it out</source>
+        <translation>würde ich weggießen</translation>
+    </message>
+    <message>
+        <source>dominant</source>
+        <translation>dominant</translation>
+    </message>
+    <message>
+        <source>strong</source>
+        <translation>stark</translation>
+    </message>
+    <message>
+        <source>clear</source>
+        <translation>deutlich</translation>
+    </message>
+    <message>
+        <source>slight</source>
+        <translation>schwach</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>an attribute, a score</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 not judged</source>
+        <translation>%1 nicht beurteilt</translation>
+    </message>
+    <message>
+        <source>liking %1</source>
+        <translation>Gefallen %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>who, scores</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Nobody has scored it.</source>
+        <translation>Niemand hat es bewertet.</translation>
+    </message>
+    <message>
+        <source>%1, your %2</source>
+        <comment>a glass, its letter</comment>
+        <translation>%1, dein %2</translation>
+    </message>
+    <message>
+        <source>Choose the glass that goes into the tank.</source>
+        <translation>Wähle das Glas, das in den Tank kommt.</translation>
+    </message>
+    <message>
+        <source>Not before it was tasted cold: cold beer hides sweetness and smell.</source>
+        <translation>Nicht, bevor es kalt verkostet ist: Kälte verdeckt Süße und Geruch.</translation>
+    </message>
+    <message>
+        <source>Not before it was tasted carbonated: carbonic acid sharpens and thins it.</source>
+        <translation>Nicht, bevor es karbonisiert verkostet ist: Kohlensäure macht es schärfer und schlanker.</translation>
+    </message>
+    <message>
+        <source>whole: about %1</source>
+        <translation>ganz: etwa %1</translation>
+    </message>
+    <message>
+        <source>%1 of about %2</source>
+        <translation>%1 von etwa %2</translation>
+    </message>
+    <message>
+        <source>It is empty by now.</source>
+        <translation>Es ist inzwischen leer.</translation>
+    </message>
+    <message>
+        <source>It does not hold that much any more.</source>
+        <translation>So viel ist nicht mehr darin.</translation>
+    </message>
+    <message>
+        <source>%1 was accepted on %2. Together about %3.</source>
+        <translation>%1 wurde am %2 angenommen. Zusammen etwa %3.</translation>
+    </message>
+    <message>
+        <source>Blend</source>
+        <translation>Verschnitt</translation>
+    </message>
+    <message>
+        <source>The glass is accepted: kept.</source>
+        <translation>Das Glas ist angenommen: gespeichert.</translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::BenchViewModel</name>
+    <message>
+        <source>No full and sound barrel of a known volume is left for the bench.</source>
+        <translation>Für die Mischprobe bleibt kein volles, gesundes Fass, dessen Menge bekannt ist.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Mix %n glass(es)</source>
+        <translation>
+            <numerusform>%n Glas mischen</numerusform>
+            <numerusform>%n Gläser mischen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Mark two to four to mix</source>
+        <translation>Zwei bis vier zum Mischen wählen</translation>
+    </message>
+    <message>
+        <source>Bench</source>
+        <translation>Mischprobe</translation>
+    </message>
+    <message>
+        <source>a glass is accepted</source>
+        <translation>ein Glas ist angenommen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n glass(es)</source>
+        <translation>
+            <numerusform>%n Glas</numerusform>
+            <numerusform>%n Gläser</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -6194,6 +8629,11 @@
             <numerusform>Mehr als %n Fass zu versorgen</numerusform>
             <numerusform>Mehr als %n Fässer zu versorgen</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Take %1 out of %2</source>
+        <comment>an addition, a lot</comment>
+        <translation>%1 aus %2 nehmen</translation>
     </message>
 </context>
 <context>
@@ -6474,6 +8914,179 @@
     <message>
         <source>A4</source>
         <translation>A4</translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::LotRecordViewModel</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>a lot, why it is held</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>New lot</source>
+        <translation>Neue Charge</translation>
+    </message>
+    <message>
+        <source>Hold the lot</source>
+        <translation>Charge sperren</translation>
+    </message>
+    <message>
+        <source>The result is in</source>
+        <translation>Das Ergebnis ist da</translation>
+    </message>
+    <message>
+        <source>Release</source>
+        <translation>Abgeben</translation>
+    </message>
+    <message>
+        <source>Pour away</source>
+        <translation>Weggießen</translation>
+    </message>
+    <message>
+        <source>What it cost</source>
+        <translation>Was es gekostet hat</translation>
+    </message>
+    <message>
+        <source>Beer that gives off carbon dioxide can fill a pit or a low room: air it first. Ask the local rules before it goes down a drain.</source>
+        <translation>Bier, das Kohlendioxid abgibt, kann eine Grube oder einen tiefen Raum füllen: erst lüften. Örtliche Vorschriften beachten, bevor es in den Abfluss geht.</translation>
+    </message>
+    <message>
+        <source>What does it wait for?</source>
+        <translation>Worauf wartet sie?</translation>
+    </message>
+    <message>
+        <source>What is the result?</source>
+        <translation>Was ist das Ergebnis?</translation>
+    </message>
+    <message>
+        <source>Why?</source>
+        <translation>Warum?</translation>
+    </message>
+    <message>
+        <source>What did you pay for?</source>
+        <translation>Wofür habt ihr bezahlt?</translation>
+    </message>
+    <message>
+        <source>The barrel</source>
+        <translation>Das Fass</translation>
+    </message>
+    <message>
+        <source>The lot&apos;s name</source>
+        <translation>Name der Charge</translation>
+    </message>
+    <message>
+        <source>Something else</source>
+        <translation>Etwas anderes</translation>
+    </message>
+    <message>
+        <source>In your own words</source>
+        <translation>In eigenen Worten</translation>
+    </message>
+    <message>
+        <source>To whom?</source>
+        <translation>An wen?</translation>
+    </message>
+    <message>
+        <source>Another reason</source>
+        <translation>Ein anderer Grund</translation>
+    </message>
+    <message>
+        <source>What for?</source>
+        <translation>Wofür?</translation>
+    </message>
+    <message>
+        <source>%1, %2 left</source>
+        <comment>a package, how many</comment>
+        <translation>%1, noch %2</translation>
+    </message>
+    <message>
+        <source>Say who you are first.</source>
+        <translation>Sag zuerst, wer du bist.</translation>
+    </message>
+    <message>
+        <source>Type a name first.</source>
+        <translation>Gib zuerst einen Namen ein.</translation>
+    </message>
+    <message>
+        <source>Choose one first.</source>
+        <translation>Wähle zuerst eines.</translation>
+    </message>
+    <message>
+        <source>Type to whom first.</source>
+        <translation>Gib zuerst ein, an wen.</translation>
+    </message>
+    <message>
+        <source>Step to how many first.</source>
+        <translation>Stell zuerst ein, wie viele.</translation>
+    </message>
+    <message>
+        <source>Step to the volume first.</source>
+        <translation>Stell zuerst die Menge ein.</translation>
+    </message>
+    <message>
+        <source>Type what for first.</source>
+        <translation>Gib zuerst ein, wofür.</translation>
+    </message>
+    <message>
+        <source>Type how much first, as a number.</source>
+        <translation>Gib zuerst als Zahl ein, wie viel.</translation>
+    </message>
+    <message>
+        <source>The lot is held: %1. Its result comes first.</source>
+        <translation>Die Charge ist gesperrt: %1. Erst muss das Ergebnis da sein.</translation>
+    </message>
+    <message>
+        <source>%1, %2: kept.</source>
+        <comment>Release, L-26A</comment>
+        <translation>%1, %2: festgehalten.</translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::LotViewModel</name>
+    <message>
+        <source>Since %1</source>
+        <translation>Seit %1</translation>
+    </message>
+    <message>
+        <source>of what is left, mixed by mass</source>
+        <translation>von dem, was übrig ist, nach Masse gemischt</translation>
+    </message>
+    <message>
+        <source>not known: the strength of something that came in was not measured</source>
+        <translation>nicht bekannt: die Stärke von etwas, das hineinkam, wurde nicht gemessen</translation>
+    </message>
+    <message>
+        <source>Held: %1. Until its result is in, nothing is packaged or released.</source>
+        <translation>Gesperrt: %1. Bis das Ergebnis da ist, wird nichts abgefüllt oder abgegeben.</translation>
+    </message>
+    <message>
+        <source>By the records %1 more went out than came in. Look for what was not recorded.</source>
+        <translation>Nach dem Festgehaltenen ging %1 mehr hinaus als hineinkam. Such, was nicht festgehalten wurde.</translation>
+    </message>
+    <message>
+        <source>Taken out: kept.</source>
+        <translation>Herausgenommen: festgehalten.</translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::LotsViewModel</name>
+    <message>
+        <source>Nothing has come in yet</source>
+        <translation>Noch ist nichts hineingekommen</translation>
+    </message>
+    <message>
+        <source>%1 left of %2</source>
+        <translation>%1 von %2 übrig</translation>
+    </message>
+    <message>
+        <source>%1 · packaged</source>
+        <comment>a day</comment>
+        <translation>%1 · abgefüllt</translation>
+    </message>
+    <message>
+        <source>held</source>
+        <translation>gesperrt</translation>
     </message>
 </context>
 <context>
@@ -6794,6 +9407,45 @@
     </message>
 </context>
 <context>
+    <name>spile::viewmodels::ReportsViewModel</name>
+    <message>
+        <source>Duty</source>
+        <translation>Steuer</translation>
+    </message>
+    <message>
+        <source>Losses</source>
+        <translation>Verluste</translation>
+    </message>
+    <message>
+        <source>Costs</source>
+        <translation>Kosten</translation>
+    </message>
+    <message>
+        <source>Months</source>
+        <translation>Monate</translation>
+    </message>
+    <message>
+        <source>Quarters</source>
+        <translation>Quartale</translation>
+    </message>
+    <message>
+        <source>Years</source>
+        <translation>Jahre</translation>
+    </message>
+    <message>
+        <source>Figures to fill in a return with. What is due, and on what, the authority says. Litres of alcohol are of pure alcohol at 20 °C; months are those of UTC.</source>
+        <translation>Zahlen für eine Steuererklärung. Was worauf zu zahlen ist, sagt die Behörde. Liter Alkohol sind reiner Alkohol bei 20 °C; Monate sind die der UTC.</translation>
+    </message>
+    <message>
+        <source>What a barrel lost is known when it is emptied and both ends were measured.</source>
+        <translation>Was ein Fass verlor, ist bekannt, wenn es geleert ist und beide Enden gemessen wurden.</translation>
+    </message>
+    <message>
+        <source>In the house&apos;s own money, as it was recorded. What evaporates makes the rest dearer.</source>
+        <translation>Im eigenen Geld, wie es festgehalten wurde. Was verdunstet, macht den Rest teurer.</translation>
+    </message>
+</context>
+<context>
     <name>spile::viewmodels::ScanViewModel</name>
     <message>
         <source>This code cannot be right. Read it once more from the label.</source>
@@ -7044,6 +9696,76 @@
     </message>
 </context>
 <context>
+    <name>spile::viewmodels::TraceViewModel</name>
+    <message>
+        <source>Nothing of that name or code is in the records.</source>
+        <translation>Nichts mit diesem Namen oder Code ist festgehalten.</translation>
+    </message>
+    <message>
+        <source>The lot as it stands, %1</source>
+        <translation>Die Charge, wie sie ist, %1</translation>
+    </message>
+    <message>
+        <source>Packages of the lot %1, %2</source>
+        <translation>Gebinde der Charge %1, %2</translation>
+    </message>
+    <message>
+        <source>Nothing of it has come into a lot.</source>
+        <translation>Nichts davon kam in eine Charge.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>lots, packagings</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lot(s)</source>
+        <translation>
+            <numerusform>%n Charge</numerusform>
+            <numerusform>%n Chargen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>packaged %n time(s)</source>
+        <translation>
+            <numerusform>%n-mal abgefüllt</numerusform>
+            <numerusform>%n-mal abgefüllt</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Where it came from</source>
+        <translation>Woher es kam</translation>
+    </message>
+    <message>
+        <source>Where it went</source>
+        <translation>Wohin es ging</translation>
+    </message>
+    <message>
+        <source>%1, packages</source>
+        <translation>%1, Gebinde</translation>
+    </message>
+    <message>
+        <source>%1, lot</source>
+        <translation>%1, Charge</translation>
+    </message>
+    <message>
+        <source>%1, barrel</source>
+        <translation>%1, Fass</translation>
+    </message>
+    <message>
+        <source>%1, beer</source>
+        <translation>%1, Bier</translation>
+    </message>
+    <message>
+        <source>%1, put in</source>
+        <translation>%1, Zugabe</translation>
+    </message>
+    <message>
+        <source>There is no folder to write to. Put in a memory stick.</source>
+        <translation>Es gibt keinen Ordner zum Schreiben. Steck einen Speicherstift ein.</translation>
+    </message>
+</context>
+<context>
     <name>spile::viewmodels::WhatIfViewModel</name>
     <message>
         <source>%1 now, recorded %2</source>
@@ -7068,47 +9790,8 @@
 <context>
     <name>spile::viewmodels::WindowsViewModel</name>
     <message>
-        <source>none</source>
-        <translation>nichts</translation>
-    </message>
-    <message>
-        <source>slight</source>
-        <translation>schwach</translation>
-    </message>
-    <message>
-        <source>clear</source>
-        <translation>deutlich</translation>
-    </message>
-    <message>
-        <source>strong</source>
-        <translation>stark</translation>
-    </message>
-    <message>
-        <source>dominant</source>
-        <translation>dominant</translation>
-    </message>
-    <message>
-        <source>No window</source>
-        <translation>Kein Fenster</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <comment>a step and its word</comment>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
         <source>Windows of %1: kept.</source>
         <translation>Fenster von %1: gespeichert.</translation>
-    </message>
-    <message>
-        <source>over %1</source>
-        <comment>a touch more than &quot;slight&quot;</comment>
-        <translation>über %1</translation>
-    </message>
-    <message>
-        <source>%1 to %2: %3 to %4</source>
-        <comment>steps and their words</comment>
-        <translation>%1 bis %2: %3 bis %4</translation>
     </message>
 </context>
 <context>
@@ -7170,6 +9853,31 @@
     <message>
         <source>Paused</source>
         <translation>Angehalten</translation>
+    </message>
+    <message>
+        <source>The beer</source>
+        <translation>Das Bier</translation>
+    </message>
+    <message>
+        <source>Another beer</source>
+        <translation>Ein anderes Bier</translation>
+    </message>
+    <message>
+        <source>The lot</source>
+        <translation>Die Charge</translation>
+    </message>
+    <message>
+        <source>Another lot</source>
+        <translation>Eine andere Charge</translation>
+    </message>
+    <message>
+        <source>Another code</source>
+        <translation>Ein anderer Code</translation>
+    </message>
+    <message>
+        <source>Not like this. %1: %2</source>
+        <comment>what stands in the way, its value</comment>
+        <translation>So nicht. %1: %2</translation>
     </message>
 </context>
 </TS>

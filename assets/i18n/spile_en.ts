@@ -151,6 +151,23 @@
     </message>
 </context>
 <context>
+    <name>spile::viewmodels::BenchViewModel</name>
+    <message numerus="yes">
+        <source>Mix %n glass(es)</source>
+        <translation>
+            <numerusform>Mix %n glass</numerusform>
+            <numerusform>Mix %n glasses</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n glass(es)</source>
+        <translation>
+            <numerusform>%n glass</numerusform>
+            <numerusform>%n glasses</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>spile::viewmodels::ComparingViewModel</name>
     <message numerus="yes">
         <source>Beside %n earlier sheet(s). What would you have it become?</source>
@@ -362,6 +379,23 @@
         <translation>
             <numerusform>%n photo</numerusform>
             <numerusform>%n photos</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::TraceViewModel</name>
+    <message numerus="yes">
+        <source>%n lot(s)</source>
+        <translation>
+            <numerusform>%n lot</numerusform>
+            <numerusform>%n lots</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>packaged %n time(s)</source>
+        <translation>
+            <numerusform>packaged %n time</numerusform>
+            <numerusform>packaged %n times</numerusform>
         </translation>
     </message>
 </context>

@@ -7,8 +7,7 @@ namespace spile::blend {
 
 static double normalBelow(double z) { return std::erfc(-z / std::numbers::sqrt2) / 2; }
 
-// A level that is known without doubt lies within or does not.
-static double chanceWithin(const Wish& wish, double mean, double deviation)
+double chanceWithin(const Wish& wish, double mean, double deviation)
 {
     if (!(deviation > 0)) {
         return mean >= wish.low.value_or(mean) && mean <= wish.high.value_or(mean) ? 1 : 0;

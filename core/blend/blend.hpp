@@ -25,6 +25,10 @@ struct Blend {
     double chance = 1;
 };
 
+/// Return the chance that a level known with this deviation lies within the wish's bounds; one that
+/// is known without doubt does or does not.
+[[nodiscard]] double chanceWithin(const Wish& wish, double mean, double deviation);
+
 /// Return the blend of these shares. Requires a checked problem and shares above 0.
 ///
 /// Limits    errors of barrels are taken as independent, those of attributes too.

@@ -71,7 +71,7 @@ constexpr std::array specs = {
     FieldSpec{Field::DatePrecision, "date_precision", FieldType::Integer, 1, 3},
     FieldSpec{Field::SgE4, "sg_e4", FieldType::Integer, 9000, 13000},
     FieldSpec{Field::PhE2, "ph_e2", FieldType::Integer, 100, 1000},
-    FieldSpec{Field::TempMc, "temp_mc", FieldType::Integer, -20'000, 60'000},
+    FieldSpec{Field::TempMc, "temp_mc", FieldType::Integer, -20'000, 100'000},
     FieldSpec{Field::AbvE2, "abv_e2", FieldType::Integer, 0, 8000},
     FieldSpec{Field::Sound, "sound", FieldType::Flag},
     FieldSpec{Field::Finding, "finding", FieldType::Text, 1, wordChars},

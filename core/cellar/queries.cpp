@@ -1,5 +1,6 @@
 #include "core/cellar/queries.hpp"
 
+#include "core/cellar/bench_query_text.hpp"
 #include "core/cellar/lot_query_text.hpp"
 #include "core/cellar/query_text.hpp"
 #include "core/cellar/row_values.hpp"
@@ -193,6 +194,11 @@ Result<std::optional<NamedRow>> batchOfBarrel(Database& database, const SubjectI
         query_text::batchOfBarrel, barrel);
 }
 
+Result<std::vector<Window>> windowsOfTarget(Database& database, const SubjectId& target)
+{
+    return windowsOf(database, target);
+}
+
 Result<std::vector<Window>> windowsOfBatch(Database& database, const SubjectId& batch)
 {
     SPILE_ASSIGN(target, database.first([](const Row& row) { return row.idIfAny<SubjectId>(2); },
@@ -210,6 +216,7 @@ Result<std::vector<Window>> windowsOfBarrel(Database& database, const SubjectId&
 std::vector<std::string_view> listQueries()
 {
     std::vector<std::string_view> texts(query_text::all.begin(), query_text::all.end());
+    texts.insert(texts.end(), query_text::ofBenches.begin(), query_text::ofBenches.end());
     texts.insert(texts.end(), query_text::ofLots.begin(), query_text::ofLots.end());
     texts.insert(texts.end(), query_text::ofWays.begin(), query_text::ofWays.end());
     texts.insert(texts.end(), query_text::ofTotals.begin(), query_text::ofTotals.end());

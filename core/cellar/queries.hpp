@@ -197,6 +197,9 @@ struct ClimateRow {
 /// The batch that a barrel holds; none if it is empty or nobody said.
 [[nodiscard]] Result<std::optional<NamedRow>> batchOfBarrel(ledger::Database& database,
                                                             const SubjectId& barrel);
+/// The windows of a target, in their order.
+[[nodiscard]] Result<std::vector<Window>> windowsOfTarget(ledger::Database& database,
+                                                          const SubjectId& target);
 /// The windows of a batch's target, in their order; empty if it has none.
 [[nodiscard]] Result<std::vector<Window>> windowsOfBatch(ledger::Database& database,
                                                          const SubjectId& batch);

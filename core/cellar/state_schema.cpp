@@ -128,6 +128,12 @@ struct OwnIndex {
     std::string_view kind, sql;
 };
 constexpr std::array ownIndices = {
+    OwnIndex{"bench",
+             "CREATE INDEX %SCHEMA%state_bench_when ON state_bench(when_ms, subject) WHERE "
+             "voided = 0;\n"},
+    OwnIndex{"lot",
+             "CREATE INDEX %SCHEMA%state_lot_answers ON state_lot(answers) WHERE voided = 0 AND "
+             "answers IS NOT NULL;\n"},
     OwnIndex{"lot",
              "CREATE INDEX %SCHEMA%state_lot_when ON state_lot(when_ms, subject) WHERE "
              "voided = 0;\n"},

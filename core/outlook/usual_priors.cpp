@@ -42,8 +42,7 @@ const Usual& usualOf(std::string_view attribute)
     return found == usuals.end() ? unknown : *found;
 }
 
-// How much is left to give, and how fast, on a later fill.
-double giving(int fillNumber) { return fillNumber <= 1 ? 1 : fillNumber == 2 ? 0.6 : 0.35; }
+// How fast it gives on a later fill.
 double pace(int fillNumber) { return fillNumber <= 1 ? 1 : 0.8; }
 
 // A small barrel has more wood to each litre: as the cube root of its volume.
@@ -86,6 +85,8 @@ double shiftFor(std::string_view attribute, const BarrelKind& kind)
 
 }  // namespace
 
+double leftToGive(int fillNumber) { return fillNumber <= 1 ? 1 : fillNumber == 2 ? 0.6 : 0.35; }
+
 bool comesFromWood(std::string_view attribute) { return usualOf(attribute).fromWood; }
 
 CoursePrior usualPrior(std::string_view attribute, const BarrelKind& kind)
@@ -95,10 +96,10 @@ CoursePrior usualPrior(std::string_view attribute, const BarrelKind& kind)
     double rate = usual.rate;
     double start = usual.start.mean;
     if (usual.fromWood) {
-        end = start + giving(kind.fillNumber) * (end - start);
+        end = start + leftToGive(kind.fillNumber) * (end - start);
         rate *= pace(kind.fillNumber) * woodShare(kind.size);
         if (attribute == "spirit") {  // what the wood held is there soon, and less each time
-            start = 1 + giving(kind.fillNumber) * (start - 1);
+            start = 1 + leftToGive(kind.fillNumber) * (start - 1);
         }
     }
     CoursePrior prior = priorBetween(start, end, rate);

@@ -24,6 +24,9 @@ struct BarrelKind {
 
 [[nodiscard]] CoursePrior usualPrior(std::string_view attribute, const BarrelKind& kind);
 
+/// The share of what the first fill took from the wood that a later one can still take.
+[[nodiscard]] double leftToGive(int fillNumber);
+
 /// Whether an attribute comes from the wood and what it held, and not from the beer.
 [[nodiscard]] bool comesFromWood(std::string_view attribute);
 

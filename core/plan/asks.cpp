@@ -1,12 +1,14 @@
 #include "core/plan/asks.hpp"
 
 #include "core/cellar/vocabulary.hpp"
+#include "core/plan/packaging.hpp"
 #include "core/units/units.hpp"
 
 #include <algorithm>
 #include <array>
 #include <cmath>
 #include <string>
+#include <vector>
 
 namespace spile::plan {
 
@@ -19,6 +21,19 @@ constexpr std::array<Word, 2> holes = {"there", "new"};
 constexpr std::array<Word, 4> gaugeWays = {"weight", "nail", "meter", "dip"};
 constexpr std::array<Word, 4> fillWays = {"meter", "weight", "dip", "filled full"};
 constexpr std::array<Word, 3> hydrometers = {"made for 20 °C", "made for 60 °F", "made for 15 °C"};
+constexpr std::array<Word, 2> shares = {"all of it", "a part"};
+constexpr std::array<Word, 3> waysOut = {"pump", "gravity", "CO2 push"};
+constexpr std::array<Word, 3> outWays = {"meter", "weight", "dip"};
+constexpr std::array<Word, 2> programmes = {"clean", "sour"};
+constexpr std::array<Word, 9> additions = {"vanilla",   "cacao",  "coconut",     "fruit", "spice",
+                                           "oak cubes", "spirit", "fresh yeast", "other"};
+constexpr std::array<Word, 6> allergens = {"none", "tree nuts", "coconut",
+                                           "milk", "gluten",    "sulphites"};
+constexpr std::array<Word, 2> treatments = {"filtered", "pasteurised"};
+constexpr std::array<Word, 2> carbonatings = {"forced", "priming"};
+constexpr std::array<Word, 3> gasWays = {"standing", "shaken", "through a stone"};
+constexpr std::array<Word, 3> sugars = {"table sugar", "glucose", "glucose with its water"};
+constexpr std::array<Word, 2> laws = {"US", "EU"};
 constexpr std::array<Word, 3> wettings = {"spirit of the same kind", "another spirit", "water"};
 
 // How many of the stored unit make one of the shown: exact, from the factors of units.hpp.
@@ -58,6 +73,19 @@ constexpr Scale foot{"ft", mmPerFoot, 0, 1, 0};
 constexpr Scale cubicMetre{"m³", 1000, 0, 5, 0};
 constexpr Scale cubicFoot{"ft³", litresPerCubicFoot, 0, 100, 0};
 constexpr Scale dayCount{"days", 1, 0, 1, 0};
+constexpr Scale metresUp{"m", 1000, 0, 0.1, 1};
+constexpr Scale feetUp{"ft", mmPerFoot, 0, 0.5, 1};
+constexpr Scale litrePerMinute{"L/min", 1000, 0, 1, 0};
+constexpr Scale gallonPerMinute{"gal/min", mlPerGallon, 0, 0.5, 1};
+constexpr Scale gramsOfMg{"g", 1000, 0, 0.05, 2};
+constexpr Scale tenthMl{"mL", 1000, 0, 0.1, 1};
+constexpr double gramsPerOunce = gramsPerPound / 16;
+constexpr Scale gram{"g", 1, 0, 5, 0};
+constexpr Scale ounceMass{"oz", gramsPerOunce, 0, 0.25, 2};
+constexpr Scale minutesOfSeconds{"min", 60, 0, 0.25, 2};
+constexpr Scale monthCount{"months", 1, 0, 1, 0};
+constexpr Scale plain{"", 1, 0, 1, 0};
+constexpr Scale volumesOfGas{"volumes", 100, 0, 0.05, 2};
 constexpr Scale anHour{"1/h", 100, 0, 0.1, 1};
 
 constexpr AskSpec number(Word name, std::int64_t least, std::int64_t most, std::int64_t usual,
@@ -78,6 +106,23 @@ constexpr AskSpec optional(AskSpec ask)
 constexpr AskSpec choice(Word name, std::span<const Word> words)
 {
     return {name, AskKind::Words, 0, 0, 0, {}, {}, words, false, false};
+}
+
+AskSpec named(Word name, AskKind kind)
+{
+    return {name, kind, 0, 0, 0, {}, {}, {}, false, kind == AskKind::Batch};
+}
+
+std::span<const Word> packageWords()
+{
+    static const std::vector<Word> names = [] {
+        std::vector<Word> made;
+        for (const Package& package : packages()) {
+            made.push_back(package.name);
+        }
+        return made;
+    }();
+    return names;
 }
 
 // "Usual" is where a stepper starts: common practice, no source.
@@ -122,8 +167,47 @@ const auto& table()
         choice("bung", cellar::bungs()), choice("next_use", cellar::nextUses()),
         choice("substance", wettings), choice("gauge_way", gaugeWays), choice("fill_way", fillWays),
         choice("hole", holes), choice("nail_runs", yesNo),
-        remembered(optional(choice("hydrometer", hydrometers))),
-        AskSpec{"batch", AskKind::Batch, 0, 0, 0, {}, {}, {}, false, true}};
+        remembered(optional(choice("hydrometer", hydrometers))), named("batch", AskKind::Batch),
+        // emptying
+        optional(named("from_lot", AskKind::Lot)), named("lot", AskKind::Lot),
+        choice("kit", programmes), choice("how_much", shares), choice("way_out", waysOut),
+        remembered(number("line_bore_um", 2'000, 60'000, 19'000, boreMm, boreInch)),
+        remembered(number("line_mm", 500, 50'000, 5'000, metre, foot)),
+        number("lift_mm", -10'000, 10'000, 500, metresUp, feetUp),
+        remembered(number("pump_ml_min", 500, 500'000, 20'000, litrePerMinute, gallonPerMinute)),
+        number("push_pa", 1'000, 100'000, 10'342, bar, psi), choice("out_way", outWays),
+        number("out_ml", 500, 1'000'000, 190'000, litre, gallon),
+        number("mass_after_g", 500, 500'000, 52'000, kilogram, pound),
+        number("dip_after_mm", 0, 3'000, 10, centimetre, inch), choice("programme", programmes),
+        // finishing
+        choice("addition", additions), number("trial_ml", 20, 5'000, 100, millilitre, millilitre),
+        number("trial_dose_mg", 10, 500'000, 200, gramsOfMg, gramsOfMg),
+        number("trial_dose_ul", 50, 500'000, 1'000, tenthMl, tenthMl),
+        number("added_g", 1, 900'000, 200, gram, ounceMass), choice("allergen", allergens),
+        number("contact_days", 0, 365, 7, dayCount, dayCount),
+        number("first_taste_days", 1, 180, 2, dayCount, dayCount), choice("treatment", treatments),
+        number("treat_temp_mc", 40'000, 90'000, 60'000, celsius, fahrenheit),
+        number("held_s", 5, 14'400, 1'200, minutesOfSeconds, minutesOfSeconds),
+        // carbonating
+        choice("carbonating", carbonatings),
+        number("volumes_e2", 100, 450, 240, volumesOfGas, volumesOfGas),
+        number("carb_temp_mc", 0, 30'000, 4'000, celsius, fahrenheit), choice("gas_way", gasWays),
+        number("warmest_mc", 0, 30'000, 18'000, celsius, fahrenheit),
+        optional(number("co2_now_e2", 0, 300, 50, volumesOfGas, volumesOfGas)),
+        choice("sugar", sugars),
+        // packaging
+        choice("package_a", packageWords()), optional(choice("package_b", packageWords())),
+        optional(choice("package_c", packageWords())),
+        optional(number("most_a", 0, 1'000'000, 10, plain, plain)),
+        optional(number("most_b", 0, 1'000'000, 10, plain, plain)),
+        number("loss_e2", 0, 5'000, 300, percent, percent),
+        number("count_a", 0, 1'000'000, 100, plain, plain),
+        optional(number("count_b", 0, 1'000'000, 100, plain, plain)),
+        optional(number("count_c", 0, 1'000'000, 100, plain, plain)),
+        remembered(choice("law", laws)),
+        optional(number("label_abv_e2", 0, 3'000, 1'000, percent, percent)),
+        named("lot_code", AskKind::Code),
+        number("best_before_months", 1, 120, 24, monthCount, monthCount)};
     return asks;
 }
 

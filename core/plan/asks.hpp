@@ -23,6 +23,8 @@ enum class AskKind : std::uint8_t {
     Number,
     Words,  ///< one of the words
     Batch,  ///< a beer that is known, or a new one's name
+    Lot,    ///< the same of a lot
+    Code,   ///< a lot code: the one that is offered, or another
 };
 
 struct AskSpec {

@@ -7,6 +7,7 @@
 #include "core/plan/watching.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace spile::plan {
 
@@ -14,6 +15,11 @@ namespace {
 
 // What mixing may take from the sum of volumes, and add to strength, beyond a bound that was met.
 constexpr double readingError = 1e-3;
+
+// One standard deviation of a strength: found by gravities or distilling, and of a barrel of which
+// nobody wrote it down. Common practice, no source.
+constexpr double readStrengthError = 0.002;
+constexpr double assumedStrengthError = 0.015;
 
 Result<std::vector<blend::Wish>> wishesOf(const BenchAsk& ask)
 {
@@ -47,6 +53,17 @@ Result<std::vector<cellar::BarrelRow>> fullBarrels(ledger::Database& database, I
     return std::move(found.rows);
 }
 
+double strengthErrorOf(const WorkFacts& facts)
+{
+    const auto& fill = facts.history.fills.back();
+    const auto& readings = facts.history.readings;
+    const bool read =
+        fill.alcoholByVolume || std::any_of(readings.begin(), readings.end(), [&](const auto& one) {
+            return one.at >= fill.at && one.alcoholByVolume;
+        });
+    return read ? readStrengthError : assumedStrengthError;
+}
+
 // What it holds by its gauges; false if its volume was never recorded.
 Result<bool> fillIn(ledger::Database& database, BenchBarrel& barrel, Instant now)
 {
@@ -61,6 +78,12 @@ Result<bool> fillIn(ledger::Database& database, BenchBarrel& barrel, Instant now
     SPILE_ASSIGN(strength,
                  liquor::strengthByAlcohol(watch->specificGravity.median, barrel.alcoholByVolume));
     barrel.realExtract = strength.realExtract;
+    const auto together = [](double a, double b) { return std::sqrt(a * a + b * b); };
+    barrel.volumeDeviation =
+        Volume::fromSi(together(wood::deviation(watch->volume).si(), watch->reading.si()));
+    const wood::Spread& spread = watch->alcoholByVolume;
+    barrel.strengthDeviation =
+        together((spread.high - spread.low) / (2 * wood::spreadReach), strengthErrorOf(facts));
     return barrel.volume > Volume{};
 }
 
@@ -74,14 +97,20 @@ blend::Barrel candidateOf(const BenchBarrel& barrel)
     return made;
 }
 
-bool keeps(const BenchAsk& ask, const liquor::Mixed& mixed)
+// The bounds that a blend, mixed by mass, does not keep.
+std::vector<blend::InTheWay> brokenBy(const BenchAsk& ask, const liquor::Mixed& mixed)
 {
-    const auto within = [](double value, double low, double high) {
-        return value >= low * (1 - readingError) && value <= high * (1 + readingError);
+    std::vector<blend::InTheWay> broken;
+    const auto need = [&](blend::InTheWay::What what, double value, double low, double high) {
+        if (value < low * (1 - readingError) || value > high * (1 + readingError)) {
+            broken.push_back({what, 0, value, value < low ? low : high});
+        }
     };
-    return within(mixed.volume.si(), ask.least.si(), ask.most.value_or(mixed.volume).si()) &&
-           within(mixed.alcoholByVolume, ask.strengthLeast.value_or(0),
-                  ask.strengthMost.value_or(1));
+    need(blend::InTheWay::What::Amount, mixed.volume.si(), ask.least.si(),
+         ask.most.value_or(mixed.volume).si());
+    need(blend::InTheWay::What::Strength, mixed.alcoholByVolume, ask.strengthLeast.value_or(0),
+         ask.strengthMost.value_or(1));
+    return broken;
 }
 
 // Puts a full barrel on the bench, or among those that are left out.
@@ -159,10 +188,25 @@ Result<liquor::Mixed> mixedOf(const Bench& bench, const blend::Blend& blend)
 Result<blend::Found> blendsOf(const Bench& bench, const Job& job, const blend::OnBetter& onBetter)
 {
     SPILE_ASSIGN(found, blend::bestBlends(bench.problem, job, onBetter));
+    std::vector<blend::InTheWay> nearest;  // of the first that is left out
     std::erase_if(found.blends, [&](const blend::Blend& blend) {
         const auto mixed = mixedOf(bench, blend);
-        return !mixed || !keeps(bench.ask, *mixed);
+        if (!mixed) {
+            return true;
+        }
+        auto broken = brokenBy(bench.ask, *mixed);
+        if (broken.empty()) {
+            return false;
+        }
+        if (nearest.empty()) {
+            nearest = std::move(broken);
+        }
+        return true;
     });
+    if (found.blends.empty() && !nearest.empty()) {
+        found.inTheWay = std::move(nearest);
+        found.proven = false;  // one that is further off may keep them
+    }
     return std::move(found);
 }
 

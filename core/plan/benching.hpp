@@ -34,7 +34,10 @@ struct BenchBarrel {
     cellar::BarrelRow row;
     Volume volume;  // that it should hold now
     double alcoholByVolume = 0;
-    double realExtract = 0;                 // °P
+    double realExtract = 0;  // °P
+    // How sure that is, one standard deviation each: what evaporated, and errors of reading.
+    Volume volumeDeviation = {};
+    double strengthDeviation = 0;
     std::vector<outlook::LevelNow> levels;  // of the wishes
 };
 
@@ -65,7 +68,8 @@ struct Bench {
 [[nodiscard]] Result<liquor::Mixed> mixedOf(const Bench& bench, const blend::Blend& blend);
 
 /// Find the blends of the bench, the nearest first. Those whose volume or strength, mixed by mass,
-/// does not keep its bound by more than reading errors are left out; levels go by volume.
+/// does not keep its bound by more than reading errors are left out, and if none is left they stand
+/// in the way; levels go by volume.
 ///
 /// Errors    those of blend::bestBlends().
 [[nodiscard]] Result<blend::Found> blendsOf(const Bench& bench, const Job& job,

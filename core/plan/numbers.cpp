@@ -3,6 +3,7 @@
 #include "core/liquor/gravity.hpp"
 #include "core/plan/barrel_shape.hpp"
 #include "core/plan/numbers_parts.hpp"
+#include "core/plan/packaging.hpp"
 
 #include <algorithm>
 #include <array>
@@ -17,7 +18,8 @@ const std::vector<NumberSpec>& table()
 {
     static const std::vector<NumberSpec> all = [] {
         std::vector<NumberSpec> made;
-        for (const auto part : {barrelNumbers(), gasNumbers(), beerNumbers()}) {
+        for (const auto part : {barrelNumbers(), gasNumbers(), beerNumbers(), emptyingNumbers(),
+                                finishingNumbers(), packagingNumbers()}) {
             made.insert(made.end(), part.begin(), part.end());
         }
         return made;
@@ -61,8 +63,55 @@ Stored expectedDip(const WorkFacts& facts)
     return shape ? Stored(std::llround(inMillimetres(shape->bilge))) : std::nullopt;
 }
 
+Result<std::optional<LotFacts>> lotFacts(ledger::Database& database, const SubjectId& subject,
+                                         Instant now)
+{
+    SPILE_ASSIGN(row, cellar::lotById(database, subject));
+    if (!row) {
+        return std::optional<LotFacts>();
+    }
+    SPILE_ASSIGN(history, cellar::lotHistory(database, subject));
+    LotFacts facts{std::move(*row), std::move(history), {}};
+    for (char letter = 'A'; letter <= 'Z' && facts.freeCode.empty(); ++letter) {
+        const std::string code = lotCodeOf(now, letter);
+        SPILE_ASSIGN(taken, cellar::packagedAs(database, code));
+        facts.freeCode = taken.empty() ? code : std::string();
+    }
+    return std::optional(std::move(facts));
+}
+
+// Of the beer that came in, by volume: where the stepper begins.
+std::optional<double> strengthOfLot(const LotFacts& lot)
+{
+    double volume = 0;
+    double alcohol = 0;
+    for (const cellar::TransferRow& in : lot.history.transfers) {
+        if (in.alcoholByVolume) {
+            volume += in.volume.si();
+            alcohol += in.volume.si() * *in.alcoholByVolume;
+        }
+    }
+    return volume > 0 ? std::optional(alcohol / volume) : std::nullopt;
+}
+
+// How many packages the plan says.
+Stored plannedCount(const WorkFacts& facts, const char* number)
+{
+    const SheetNumber planned = numberOf(number, facts);
+    return planned.form == Form::Count ? Stored(std::llround(planned.value)) : std::nullopt;
+}
+
+// The dose that the trial leads to, in the ask's unit.
+Stored scaledDose(const WorkFacts& facts, Form form, double perSi)
+{
+    const SheetNumber dose = numberOf("finish_dose", facts);
+    return dose.form == form ? Stored(std::llround(dose.value * perSi)) : std::nullopt;
+}
+
 constexpr double e2 = 1e2;
 constexpr double e4 = 1e4;
+constexpr double perKilogram = 1e3;
+constexpr double perCubicMetre = 1e6;
 
 constexpr std::array expectations = {
     Expected{"volume_ml",
@@ -88,25 +137,52 @@ constexpr std::array expectations = {
              }},
     Expected{"abv_e2",
              [](const WorkFacts& facts) {
+                 if (facts.lot) {
+                     return scaled(strengthOfLot(*facts.lot), e4);
+                 }
                  const auto& fills = facts.history.fills;
                  return fills.empty() ? std::nullopt : scaled(fills.back().alcoholByVolume, e4);
              }},
+    Expected{"out_ml",
+             [](const WorkFacts& facts) {
+                 const SheetNumber held = numberOf("expected_now", facts);
+                 return held.form == Form::Volume ? Stored(std::llround(held.value * perCubicMetre))
+                                                  : std::nullopt;
+             }},
+    Expected{"added_g",
+             [](const WorkFacts& facts) { return scaledDose(facts, Form::Dose, perKilogram); }},
+    Expected{"spirit_ml",
+             [](const WorkFacts& facts) { return scaledDose(facts, Form::Volume, perCubicMetre); }},
+    Expected{"label_abv_e2",
+             [](const WorkFacts& facts) {
+                 const auto measured = answered(facts, "abv_e2");
+                 const auto label = labelStrength(measured.value_or(0) / e4);
+                 return measured && label ? Stored(std::llround(*label * e4)) : std::nullopt;
+             }},
+    Expected{"count_a", [](const WorkFacts& facts) { return plannedCount(facts, "packs_a"); }},
+    Expected{"count_b", [](const WorkFacts& facts) { return plannedCount(facts, "packs_b"); }},
+    Expected{"count_c", [](const WorkFacts& facts) { return plannedCount(facts, "packs_c"); }},
 };
 
 }  // namespace
 
-Result<WorkFacts> readFacts(ledger::Database& database, const SubjectId& barrel, Instant now)
+Result<WorkFacts> readFacts(ledger::Database& database, const SubjectId& subject, Instant now)
 {
-    SPILE_ASSIGN(row, cellar::barrelById(database, barrel));
-    if (!row) {
-        return fail(ErrorCode::NotFound, "barrel", barrel.hex(), "one that is registered");
+    SPILE_ASSIGN(row, cellar::barrelById(database, subject));
+    SPILE_ASSIGN(lot, row ? std::nullopt : lotFacts(database, subject, now));
+    if (!row && !lot) {
+        return fail(ErrorCode::NotFound, "barrel", subject.hex(), "one that is registered");
     }
     WorkFacts facts;
-    facts.barrel = std::move(*row);
     facts.now = now;
-    SPILE_ASSIGN(measures, cellar::measuresOf(database, barrel));
+    facts.lot = std::move(lot);
+    if (!row) {
+        return facts;
+    }
+    facts.barrel = std::move(*row);
+    SPILE_ASSIGN(measures, cellar::measuresOf(database, subject));
     facts.measures = measures;
-    SPILE_ASSIGN(history, cellar::historyOf(database, barrel));
+    SPILE_ASSIGN(history, cellar::historyOf(database, subject));
     facts.history = std::move(history);
     if (facts.barrel.placeId) {
         SPILE_ASSIGN(climate, cellar::climatesOf(database, *facts.barrel.placeId));

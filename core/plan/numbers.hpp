@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/cellar/acts/working.hpp"
+#include "core/cellar/lots.hpp"
 #include "core/cellar/queries.hpp"
 
 #include <optional>
@@ -12,7 +13,14 @@
 /// through this hose, what the spirit adds to this beer, what stands in it at this dip.
 namespace spile::plan {
 
-/// What is known of a barrel and of the work when a number is asked for.
+/// A lot that is worked on, and a code that is on no packages yet.
+struct LotFacts {
+    cellar::LotRow row;
+    cellar::LotHistory history;
+    std::string freeCode;
+};
+
+/// What is known of a barrel, or a lot, and of the work when a number is asked for.
 struct WorkFacts {
     cellar::BarrelRow barrel;
     cellar::BarrelMeasures measures;
@@ -20,12 +28,13 @@ struct WorkFacts {
     std::vector<cellar::ClimateRow> climate;  // of its place
     cellar::WorkValues values;                // filled in so far
     Instant now{};
+    std::optional<LotFacts> lot = {};  // then there is no barrel
 };
 
-/// Read what the records know; `values` stay empty.
+/// Read what the records know of a barrel or a lot; `values` stay empty.
 ///
-/// Errors    NotFound if the records do not have the barrel; those of ledger::Database.
-[[nodiscard]] Result<WorkFacts> readFacts(ledger::Database& database, const SubjectId& barrel,
+/// Errors    NotFound if the records have neither; those of ledger::Database.
+[[nodiscard]] Result<WorkFacts> readFacts(ledger::Database& database, const SubjectId& subject,
                                           Instant now);
 
 /// How a number is to be said. The value is in SI; fractions and volumes per volume are 0 to 1.
@@ -40,8 +49,13 @@ enum class Form : std::uint8_t {
     Share,   ///< %
     Parts,   ///< ppm
     Oxygen,  ///< kg, said in mg
-    Word,    ///< `word`, in the words of the trade
-    None,    ///< not known
+    Dose,    ///< kg, said in g where it is little
+    Force,
+    Count,
+    Co2,    ///< volumes of carbon dioxide
+    Word,   ///< `word`, in the words of the trade
+    Words,  ///< several of them in `word`, a line each
+    None,   ///< not known
 };
 
 struct SheetNumber {
@@ -50,6 +64,7 @@ struct SheetNumber {
     std::optional<double> low = {}, high = {};  // an 80 % range, where it is an estimate
     std::string word = {};  // with Form::Word; with Form::None: the name of what is missing
     bool caution = false;   // beyond a limit: it is said with the sign of a caution
+    bool refuses = false;   // while it stands so, a step that shows it is neither begun nor done
 };
 
 /// Return the number; Form::None with the name of what is missing if it cannot be told yet, or what
@@ -61,6 +76,29 @@ struct SheetNumber {
 /// The volume that was filled in or follows from what was, by the way `way` ("weight", "dip",
 /// "nail", "meter", "filled full"); none if something is missing.
 [[nodiscard]] std::optional<Volume> volumeByWay(std::string_view way, const WorkFacts& facts);
+
+/// The volume that came out of the barrel, by what was filled in: the meter, the weight before and
+/// after, or the dip before and after.
+///
+/// Errors    NotFound or OutOfRange, naming the ask.
+[[nodiscard]] Result<Volume> volumeOut(const WorkFacts& facts);
+/// Within which time an empty barrel wants what it is for next; none: there is no haste.
+///
+/// Source    common practice, no source.
+[[nodiscard]] std::optional<std::chrono::days> nextUseWithin(std::string_view nextUse);
+/// The carbon dioxide that is in a lot before it is primed, as it was measured or estimated, and
+/// the sugar that brings it to what is wanted.
+struct Priming {
+    double low = 0, there = 0, high = 0;  // volumes
+    Mass sugar;
+};
+/// Errors    NotFound, naming what is missing; OutOfRange if there is more than is wanted.
+[[nodiscard]] Result<Priming> primingOf(const WorkFacts& facts);
+/// What is to be filled, of each kind that was chosen, with the counts that were filled in, or
+/// those that the lot fills.
+[[nodiscard]] std::vector<cellar::PackageCount> packagesOf(const WorkFacts& facts);
+/// A code for packages filled on that day: year, day of the year and the letter, "26330A".
+[[nodiscard]] std::string lotCodeOf(Instant day, char letter);
 
 /// Where the number of an ask begins, in its stored unit, from what is known of this barrel: the
 /// registered size, the last gravity. None: nothing better than the usual is known.

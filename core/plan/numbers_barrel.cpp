@@ -25,18 +25,6 @@ Result<vessel::Barrel> shapeOf(const WorkFacts& facts)
     return plan::shapeOf(facts.measures, facts.barrel.size);
 }
 
-double gravityOf(const WorkFacts& facts)
-{
-    if (const auto now = answered(facts, "sg_e4")) {
-        return *now / e4;
-    }
-    const auto& readings = facts.history.readings;
-    const auto last = std::find_if(readings.rbegin(), readings.rend(), [](const auto& reading) {
-        return gravityAt20(reading).has_value();
-    });
-    return last == readings.rend() ? usualGravity : gravityAt20(*last).value_or(usualGravity);
-}
-
 Result<Volume> byWeight(const WorkFacts& facts)
 {
     SPILE_ASSIGN(gross, needAnswer(facts, "mass_g"));
@@ -138,6 +126,18 @@ constexpr std::array specs = {
 }  // namespace
 
 std::span<const NumberSpec> barrelNumbers() { return specs; }
+
+double gravityOf(const WorkFacts& facts)
+{
+    if (const auto now = answered(facts, "sg_e4")) {
+        return *now / e4;
+    }
+    const auto& readings = facts.history.readings;
+    const auto last = std::find_if(readings.rbegin(), readings.rend(), [](const auto& reading) {
+        return gravityAt20(reading).has_value();
+    });
+    return last == readings.rend() ? usualGravity : gravityAt20(*last).value_or(usualGravity);
+}
 
 std::optional<Duration> emptyFor(const WorkFacts& facts)
 {

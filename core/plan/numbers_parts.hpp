@@ -15,7 +15,16 @@ struct NumberSpec {
 [[nodiscard]] std::span<const NumberSpec> barrelNumbers();
 [[nodiscard]] std::span<const NumberSpec> gasNumbers();
 [[nodiscard]] std::span<const NumberSpec> beerNumbers();
+[[nodiscard]] std::span<const NumberSpec> emptyingNumbers();
+[[nodiscard]] std::span<const NumberSpec> finishingNumbers();
+[[nodiscard]] std::span<const NumberSpec> packagingNumbers();
 
+/// What was chosen; empty if nothing was.
+[[nodiscard]] inline std::string chosen(const WorkFacts& facts, const std::string& name)
+{
+    const auto found = facts.values.find(name);
+    return found == facts.values.end() ? std::string() : found->second.text;
+}
 [[nodiscard]] inline SheetNumber unknown(std::string name)
 {
     return {Form::None, 0, {}, {}, std::move(name), false};
@@ -61,6 +70,15 @@ template <class T, class Say>
     return millilitres(ml);
 }
 
+/// Errors    NotFound, subject "lot", if it is no lot that is worked on.
+[[nodiscard]] inline Result<LotFacts> needLotFacts(const WorkFacts& facts)
+{
+    return facts.lot ? Result<LotFacts>(*facts.lot)
+                     : Result<LotFacts>(fail(ErrorCode::NotFound, "lot", "nothing", "a lot"));
+}
+
+/// As it was read last, else what is usual of strong beer.
+[[nodiscard]] double gravityOf(const WorkFacts& facts);
 /// How long the barrel has been empty; as long as is usual for a bought one if nobody knows.
 [[nodiscard]] std::optional<Duration> emptyFor(const WorkFacts& facts);
 [[nodiscard]] Result<Area> innerAreaOf(const WorkFacts& facts);

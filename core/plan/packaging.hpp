@@ -11,13 +11,15 @@
 /// is told. Fractions are 0 to 1.
 namespace spile::plan {
 
-/// A bottle or keg.
+/// A bottle, can, cask or keg.
 struct Package {
     std::string_view name;  ///< "bottle 330 mL"
     Volume content;
 };
 
-/// Return the packages of the trade: bottles, then kegs, each from small to large.
+/// Return the packages of the trade: bottles, cans, casks, kegs, each from small to large.
+///
+/// Source    common practice; casks of 4 1/2, 9 and 18 imperial gallons.
 [[nodiscard]] std::span<const Package> packages();
 
 /// How often a volume fills a package.

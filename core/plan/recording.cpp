@@ -14,14 +14,6 @@ namespace spile::plan {
 
 namespace {
 
-using Made = Result<std::optional<ledger::NewEntry>>;
-
-Made made(Result<ledger::NewEntry> entry)
-{
-    SPILE_TRY(entry);
-    return std::optional(std::move(*entry));
-}
-
 Made checked(const Recording& r, const std::string& finding)
 {
     return made(
@@ -39,6 +31,23 @@ Result<std::optional<SubjectId>> batchOf(const Recording& r)
     return std::optional(batch);
 }
 
+// The lot that a barrel is filled from; it has to be there. The newest of that name.
+Result<std::optional<SubjectId>> sourceOf(const Recording& r)
+{
+    const std::string name = textIn(r.values(), "from_lot");
+    if (name.empty()) {
+        return std::optional<SubjectId>();
+    }
+    constexpr int most = 500;
+    SPILE_ASSIGN(lots, cellar::lots(r.cellar.database(), {}, most));
+    const auto found = std::find_if(lots.begin(), lots.end(),
+                                    [&](const cellar::LotRow& lot) { return lot.name == name; });
+    if (found == lots.end()) {
+        return fail(ErrorCode::NotFound, "from_lot", name, "a lot that is known");
+    }
+    return std::optional(found->lot);
+}
+
 Result<Volume> needVolume(const Recording& r, const std::string& way)
 {
     const auto volume = volumeByWay(way, r.facts);
@@ -52,8 +61,9 @@ Made recordedFill(const Recording& r)
 {
     SPILE_ASSIGN(volume, needVolume(r, textIn(r.values(), "fill_way")));
     SPILE_ASSIGN(batch, batchOf(r));
+    SPILE_ASSIGN(lot, sourceOf(r));
     return made(cellar::fillEntry(
-        r.cellar, {r.barrel(), batch, volume, fractionIn(r.values(), "abv_e2"), {}, r.by}));
+        r.cellar, {r.barrel(), batch, volume, fractionIn(r.values(), "abv_e2"), {}, r.by, lot}));
 }
 
 Made recordedGauge(const Recording& r)
@@ -116,12 +126,14 @@ Made recordedDose(const Recording& r)
 Made recordedTopUp(const Recording& r)
 {
     SPILE_ASSIGN(batch, batchOf(r));
+    SPILE_ASSIGN(lot, sourceOf(r));
     return made(cellar::topUpEntry(r.cellar, {r.barrel(),
                                               volumeIn(r.values(), "top_up_ml").value_or(Volume()),
                                               {},
                                               batch,
                                               fractionIn(r.values(), "abv_e2"),
-                                              r.by}));
+                                              r.by,
+                                              lot}));
 }
 
 // Measures correct the registration; they are an act of their own, before the step's.
@@ -151,10 +163,6 @@ Made recordedEmptied(const Recording& r)
 
 constexpr std::string_view tasting = "taste";
 
-struct Recorder {
-    std::string_view name;
-    Made (*make)(const Recording&);
-};
 constexpr std::array recorders = {
     Recorder{"check", [](const Recording& r) { return checked(r, textIn(r.values(), "finding")); }},
     Recorder{"check_after",
@@ -179,9 +187,15 @@ constexpr std::array recorders = {
 
 const Recorder* findRecorder(std::string_view name)
 {
-    const auto* const found = std::find_if(recorders.begin(), recorders.end(),
-                                           [&](const Recorder& one) { return one.name == name; });
-    return found == recorders.end() ? nullptr : found;
+    for (const std::span<const Recorder> all :
+         {std::span<const Recorder>(recorders), lotRecorders()}) {
+        const auto found = std::find_if(all.begin(), all.end(),
+                                        [&](const Recorder& one) { return one.name == name; });
+        if (found != all.end()) {
+            return &*found;
+        }
+    }
+    return nullptr;
 }
 
 }  // namespace
@@ -193,6 +207,9 @@ Result<std::vector<ledger::NewEntry>> entriesOf(const Step& step, const Recordin
         const Recorder* recorder = findRecorder(name);
         if (recorder == nullptr) {
             return fail(ErrorCode::NotFound, "sheet", name, "something that a step can record");
+        }
+        if (recorder->onLot && !recording.facts.lot) {
+            return fail(ErrorCode::NotFound, "lot", name, "work on a lot");
         }
         SPILE_ASSIGN(entry, recorder->make(recording));
         if (entry) {

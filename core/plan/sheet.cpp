@@ -159,12 +159,14 @@ private:
             sheet_.title = value;
         } else if (key == "only" && isName(value)) {
             sheet_.only = value;
-        } else if (key == "for" && (value == "any" || value == "empty" || value == "full")) {
+        } else if (key == "for" &&
+                   (value == "any" || value == "empty" || value == "full" || value == "lot")) {
             sheet_.barrels = value == "any"     ? SheetFor::Any
                              : value == "empty" ? SheetFor::Empty
-                                                : SheetFor::Full;
+                             : value == "full"  ? SheetFor::Full
+                                                : SheetFor::Lot;
         } else {
-            return malformed(line, "sheet, title, for: empty, full or any, only, or a step");
+            return malformed(line, "sheet, title, for: empty, full, any or lot, only, or a step");
         }
         return {};
     }

@@ -11,7 +11,7 @@
 /// assets/sheets, a line a fact, "key: value"; an empty line and a line that begins with # say
 /// nothing. What it says of itself comes first, then its steps.
 ///
-///     sheet: NAME        title: WORDS        for: empty | full | any        only: SWITCH
+///     sheet: NAME        title: WORDS        for: empty | full | any | lot        only: SWITCH
 ///     step: NAME         a new step
 ///     say: WORDS         the instruction; {number} stands for a number of this barrel
 ///     hint: WORDS        what else there is to know
@@ -69,8 +69,8 @@ struct Step {
     std::optional<Condition> when;
 };
 
-/// Which barrels a sheet is for.
-enum class SheetFor : std::uint8_t { Any, Empty, Full };
+/// What a sheet is for: any barrel, an empty or a full one, or a lot.
+enum class SheetFor : std::uint8_t { Any, Empty, Full, Lot };
 
 struct Sheet {
     std::string name;

@@ -219,6 +219,8 @@ Result<Watch> watchOf(const WorkFacts& facts)
     watch.alcoholByVolume = now.alcoholByVolume;
     watch.specificGravity = now.specificGravity;
     watch.since = at.at;
+    SPILE_ASSIGN(reading, deviationOf(at, all.full));
+    watch.reading = reading;
     return watch;
 }
 

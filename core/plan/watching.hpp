@@ -12,6 +12,7 @@ struct Watch {
     wood::Spread alcoholByVolume;
     wood::Spread specificGravity;
     Instant since;                          // the gauge or the fill that this begins at
+    Volume reading;                         // one standard deviation of what was found then
     wood::LossRate rate;                    // what this barrel's own gauges have taught
     std::optional<wood::LossVerdict> last;  // of the last gauge, beside what was foreseen before it
 };

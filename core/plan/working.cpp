@@ -120,6 +120,16 @@ std::string missingOf(const Step& step, const WorkValues& values)
     return {};
 }
 
+std::string refusalOf(const Step& step, const WorkFacts& facts)
+{
+    for (const std::string& name : shownNames(step.facts, facts.values)) {
+        if (numberOf(name, facts).refuses) {
+            return name;
+        }
+    }
+    return {};
+}
+
 std::vector<std::string> numbersOf(const Step& step, const WorkValues& values,
                                    const std::vector<std::string>& alsoIn)
 {
@@ -161,6 +171,10 @@ Result<Finished> finishStep(cellar::Cellar& cellar, const Sheet& sheet, const Su
     }
     SPILE_ASSIGN(facts, readFacts(cellar.database(), work.barrel, cellar.outside().clock.now()));
     facts.values = work.values;
+    if (const std::string refusal = refusalOf(*step, facts); !skipped && !refusal.empty()) {
+        return fail(ErrorCode::Conflict, refusal, numberOf(refusal, facts).word,
+                    "change it, or skip the step");
+    }
     std::vector<ledger::NewEntry> entries;
     if (!skipped) {
         const Recording recording{cellar, facts, {{}, finish.person.value_or(work.person), {}}};

@@ -34,6 +34,10 @@ struct Place {
 [[nodiscard]] std::vector<std::string> numbersOf(const Step& step, const cellar::WorkValues& values,
                                                  const std::vector<std::string>& alsoIn);
 
+/// The fact of the step, by its name, that forbids to begin it and to end it as done; empty if none
+/// does.
+[[nodiscard]] std::string refusalOf(const Step& step, const WorkFacts& facts);
+
 /// Whether `name` is something that a step can record.
 [[nodiscard]] bool knowsRecord(std::string_view name);
 /// Whether the step is left for the tasting sheet, which records it itself.
@@ -54,8 +58,9 @@ struct Finished {
 };
 /// End the step that is shown, with what it records: nothing of that if it is skipped.
 ///
-/// Errors    Malformed if something is still to be filled in, naming it; those of the acts that it
-///           records. Nothing is saved then.
+/// Errors    Malformed if something is still to be filled in, naming it; Conflict if one of its
+/// facts
+///           forbids it, naming that; those of the acts that it records. Nothing is saved then.
 [[nodiscard]] Result<Finished> finishStep(cellar::Cellar& cellar, const Sheet& sheet,
                                           const SubjectId& run, const Finish& finish);
 

@@ -156,8 +156,15 @@ private:
         }
         SPILE_ASSIGN(doses, cellar::dosesFor(database_, fill, lastOut_[at]));
         for (const cellar::DoseRow& dose : doses) {
-            found.additions.push_back(
-                {dose.entry, dose.substance, stay.barrelName, {}, dose.mass, dose.volume, dose.at});
+            found.additions.push_back({dose.entry,
+                                       dose.substance,
+                                       stay.barrelName,
+                                       {},
+                                       dose.mass,
+                                       dose.volume,
+                                       dose.at,
+                                       0,
+                                       true});
         }
         found.stays.push_back(std::move(stay));
         return {};
@@ -312,7 +319,13 @@ Result<Upward> upFromPackage(ledger::Database& database, const EntryId& package)
     }
     SPILE_TRY(climbing.climb(found));
     if (!row->person.empty()) {
-        found.hands.push_back({std::nullopt, row->person, {"package"}});
+        const auto known = std::find_if(found.hands.begin(), found.hands.end(),
+                                        [&](const Hand& hand) { return hand.name == row->person; });
+        if (known == found.hands.end()) {
+            found.hands.push_back({std::nullopt, row->person, {"package"}});
+        } else {
+            known->did.emplace_back("package");
+        }
     }
     return found;
 }

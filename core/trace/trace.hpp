@@ -46,6 +46,7 @@ struct Addition {
     std::optional<Volume> volume;
     Instant at;
     double share = 0;  // of the traced beer, by mass: of spirit and the like put into a lot
+    bool intoBarrel = false;  // a dose, not a finish
 };
 
 struct LotPassed {

@@ -26,6 +26,7 @@ constexpr int firstTasting = 150;
 constexpr int tastingEvery = 35;
 constexpr int gaugeEvery = 28;
 constexpr int refillMost = 6;
+constexpr int barrelsInLot = 2;
 
 }  // namespace
 
@@ -46,6 +47,7 @@ Result<void> History::live(int day)
     for (InventedBarrel& barrel : world_.barrels_) {
         SPILE_TRY(look(barrel, day));
     }
+    SPILE_TRY(tendLot(day));
     constexpr int exchangeEvery = 14;
     return day % exchangeEvery == exchangeEvery - 1 ? world_.exchange() : Result<void>();
 }
@@ -279,6 +281,9 @@ Result<void> History::decide(InventedBarrel& barrel, int day, int age)
     }
     // Emptied at once and refilled with what there is most of.
     world_.pass(1h);
+    if (emptied_ < barrelsInLot) {
+        SPILE_TRY(moveIntoLot(barrel, day));
+    }
     SPILE_TRY(cellar::recordEmpty(
         *world_.desk_.cellar,
         {barrel.barrel, litres(0.92 * barrel.sizeLitres), "refill at once", by(0)}));

@@ -25,12 +25,21 @@ private:
     [[nodiscard]] Result<void> tasteAs(Device& phone, const InventedBarrel& barrel,
                                        std::size_t person, int day);
     [[nodiscard]] Result<void> decide(InventedBarrel& barrel, int day, int age);
+    // lot.cpp
+    [[nodiscard]] Result<void> moveIntoLot(const InventedBarrel& barrel, int day);
+    [[nodiscard]] Result<void> tendLot(int day);
+    [[nodiscard]] Result<void> putCoconutIn();
+    [[nodiscard]] Result<void> packLot();
+    [[nodiscard]] Result<void> releaseSome();
     [[nodiscard]] cellar::Circumstance by(std::size_t person, std::string note = {}) const;
     [[nodiscard]] Device& phoneOf(std::size_t person);
 
     World& world_;
     std::size_t nextToFill_ = 0;
     int emptied_ = 0;
+    std::optional<SubjectId> lot_;  // of the first barrels that were emptied
+    int lotFilledOn_ = 0;
+    EntryId coconut_, hold_, packed_;
 };
 
 }  // namespace spile::demo

@@ -1,5 +1,6 @@
 #include "platform/app/core_texts.hpp"
 
+#include "core/plan/asks.hpp"
 #include "core/plan/calculators/calculator.hpp"
 #include "core/plan/sheet.hpp"
 
@@ -95,6 +96,19 @@ Result<void> addSheets(Texts& texts, const std::filesystem::path& folder)
     return {};
 }
 
+// The words that are chosen from, and the units, are stored: the app translates them as such.
+void addAsks(Texts& texts)
+{
+    constexpr const char* context = "Words";
+    for (const plan::AskSpec& ask : plan::allAsks()) {
+        for (const std::string_view word : ask.words) {
+            texts.add(context, word);
+        }
+        texts.add(context, ask.metric.unit);
+        texts.add(context, ask.us.unit);
+    }
+}
+
 // A publication keeps its own name; what begins with a small letter is no name: "mass balance".
 bool isInWords(std::string_view publication)
 {
@@ -135,6 +149,7 @@ Result<std::string> coreTexts(const std::string& sheetsFolder)
 {
     Texts texts;
     SPILE_TRY(addSheets(texts, sheetsFolder));
+    addAsks(texts);
     addCalculators(texts);
     return texts.text();
 }

@@ -7,8 +7,6 @@
 
 namespace spile::app {
 
-namespace {
-
 using viewmodels::AppViewModel;
 using viewmodels::ComparingViewModel;
 using viewmodels::FlightViewModel;
@@ -16,11 +14,9 @@ using viewmodels::Navigator;
 using viewmodels::RecordViewModel;
 using viewmodels::TastingViewModel;
 
-constexpr int longestWaitMs = 20'000;
-
-// Lets things happen until `done`, which is looked at again and again.
-bool waitFor(const std::function<bool()>& done)
+bool Tour::waitFor(const std::function<bool()>& done)
 {
+    constexpr int longestWaitMs = 20'000;
     QElapsedTimer timer;
     timer.start();
     while (!done()) {
@@ -31,8 +27,6 @@ bool waitFor(const std::function<bool()>& done)
     }
     return true;
 }
-
-}  // namespace
 
 // The writer has answered all, and two frames have been drawn since.
 void Tour::settle()
@@ -107,8 +101,8 @@ void Tour::goOnUntil(TastingViewModel::StepKind kind)
 std::vector<Tour::Scene> Tour::scenes()
 {
     std::vector<Scene> all;
-    for (auto part :
-         {registering(), tasting(), recording(), foreseeing(), working(), flying(), exchanging()}) {
+    for (auto part : {registering(), tasting(), recording(), foreseeing(), working(), emptying(),
+                      flying(), benching(), tastingBench(), lots(), tracing(), exchanging()}) {
         std::move(part.begin(), part.end(), std::back_inserter(all));
     }
     return all;

@@ -30,6 +30,8 @@ private:
         QString name;
         std::function<void()> go;
     };
+    // Lets things happen until `done`, which is looked at again and again; false: it took too long.
+    static bool waitFor(const std::function<bool()>& done);
     [[nodiscard]] bool begin(const Visit& visit);
     [[nodiscard]] std::vector<Scene> scenes();
     [[nodiscard]] std::vector<Scene> registering();
@@ -37,9 +39,16 @@ private:
     [[nodiscard]] std::vector<Scene> recording();
     [[nodiscard]] std::vector<Scene> foreseeing();
     [[nodiscard]] std::vector<Scene> working();
+    [[nodiscard]] std::vector<Scene> emptying();  // and all that follows until the bottle
     [[nodiscard]] std::vector<Scene> flying();
+    [[nodiscard]] std::vector<Scene> benching();
+    [[nodiscard]] std::vector<Scene> tastingBench();
+    [[nodiscard]] std::vector<Scene> lots();
+    [[nodiscard]] std::vector<Scene> tracing();
     [[nodiscard]] std::vector<Scene> exchanging();
     void showBarrel();
+    void showLot();
+    [[nodiscard]] int heldPart();
     void goOnUntil(viewmodels::TastingViewModel::StepKind kind);
 
     viewmodels::AppViewModel& app_;

@@ -1,6 +1,7 @@
 // bench: which barrels come nearest to a target. No cellar is opened.
 #include "core/blend/bench.hpp"
 
+#include "platform/desk/bench_job.hpp"
 #include "platform/desk/bench_spec.hpp"
 #include "platform/desk/commands.hpp"
 #include "platform/desk/rows.hpp"
@@ -131,19 +132,8 @@ int bench(Session& session, const BenchOptions& options)
     if (!problem) {
         return session.refuse(problem.error());
     }
-    CancelToken enough;
-    const Milliseconds begun = session.clock().sinceBoot();
-    const Milliseconds most{static_cast<std::int64_t>(options.seconds * 1000)};
-    const Job told = session.job("bench");
-    const Job job(
-        [&](std::uint64_t done, std::uint64_t total) {
-            (void)told.advance(done, total);
-            if (session.clock().sinceBoot() - begun >= most) {
-                enough.cancel();
-            }
-        },
-        &enough);
-    const auto found = blend::bestBlends(*problem, job);
+    const BenchJob limited(session, options.seconds);
+    const auto found = blend::bestBlends(*problem, limited.job());
     if (!found) {
         return session.refuse(found.error());
     }

@@ -51,6 +51,32 @@ struct HandOutOptions {
 [[nodiscard]] int showFlights(const Session& session, cellar::Cellar& cellar);
 /// What the tasters are like, and how far they agree.
 [[nodiscard]] int showTasters(const Session& session, cellar::Cellar& cellar);
+/// The lots, the newest first; and all of one.
+[[nodiscard]] int showLots(const Session& session, cellar::Cellar& cellar);
+[[nodiscard]] int showLot(const Session& session, cellar::Cellar& cellar, const std::string& typed);
+/// Until its result is in, nothing of the lot is packaged or released.
+[[nodiscard]] int holdLot(Session& session, const std::string& typed, const std::string& reason);
+struct ClearOptions {
+    std::string lot;
+    std::string result;
+    std::string reason;  // which of several holds; empty: the only one
+};
+[[nodiscard]] int clearLot(Session& session, const ClearOptions& options);
+
+struct TraceOptions {
+    std::string what;  // a lot code, lot, barrel, beer or substance
+    bool down = false;
+    bool recall = false;
+};
+[[nodiscard]] int traceBeer(Session& session, const TraceOptions& options);
+
+struct ReportOptions {
+    std::string name;      // "duty", "losses", "costs", "lots"
+    std::string from, to;  // days, both of them counted; empty: the last twelve months
+    std::string by = "month";
+};
+[[nodiscard]] int report(Session& session, const ReportOptions& options);
+
 /// `on` is a day, "2026-03-14"; empty: today. The outlooks are computed anew first.
 [[nodiscard]] int due(Session& session, const std::string& on);
 /// The outlook of the barrel with that code, or in short those of all if it is empty.
@@ -82,6 +108,18 @@ struct BenchOptions {
 };
 /// Which barrels come nearest to a target. Needs no cellar.
 [[nodiscard]] int bench(Session& session, const BenchOptions& options);
+
+struct CellarBenchOptions {
+    std::string target;  // a beer's, by its name
+    std::size_t most = 3;
+    bool part = false;
+    std::optional<double> volumeMin, volumeMax;  // L
+    std::optional<double> abvMin, abvMax;        // % vol
+    std::vector<std::string> keep;               // codes of barrels that are kept back
+    double seconds = 20;
+};
+/// The same of the cellar's own barrels: several that differ, with what each costs.
+[[nodiscard]] int benchOfCellar(Session& session, const CellarBenchOptions& options);
 
 /// `words` are what stands after "work": a calculator's name and its inputs as "--name value",
 /// "--name=value" or "name=value"; none: they are listed. Needs no cellar.

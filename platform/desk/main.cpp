@@ -27,10 +27,14 @@ struct CommandLine {
     NewOptions fresh;
     DemoOptions demo;
     BenchOptions bench;
+    CellarBenchOptions cellarBench;
     AdmitOptions admission;
     LabelOptions labels;
     HandOutOptions out;
-    std::string dayFile, passphrase, kind, id, on;
+    ClearOptions clearing;
+    TraceOptions trace;
+    ReportOptions report;
+    std::string dayFile, passphrase, kind, id, on, reason;
     std::vector<std::string> files;
     std::vector<std::string> words;  // all after "work", whose options are the calculator's own
     Run run;
@@ -136,15 +140,16 @@ void addLooking(CLI::App& app, CommandLine& line)
                            "one made anew");
     checking->callback([&] { line.run = [](Session& s) { return check(s); }; });
 
-    auto* showing = app.add_subcommand(
-        "show",
-        "Show barrels, one barrel, flights, batches, people, tasters, places, targets, devices");
+    auto* showing = app.add_subcommand("show",
+                                       "Show barrels, one barrel, lots, one lot, flights, batches, "
+                                       "people, tasters, places, targets, devices");
     showing
-        ->add_option(
-            "kind", line.kind,
-            "barrels | barrel | flights | batches | people | tasters | places | targets | devices")
+        ->add_option("kind", line.kind,
+                     "barrels | barrel | lots | lot | flights | batches | people | tasters | "
+                     "places | targets | devices")
         ->required();
-    showing->add_option("id", line.id, "With barrel: its code, as it stands on the head");
+    showing->add_option(
+        "id", line.id, "With barrel: its code, as it stands on the head; with lot: its name or id");
     showing->callback([&] { line.run = [&](Session& s) { return show(s, line.kind, line.id); }; });
 
     auto* dues =
@@ -163,6 +168,39 @@ void addLooking(CLI::App& app, CommandLine& line)
         ->required()
         ->check(CLI::ExistingFile);
     reading->callback([&] { line.run = [&](Session& s) { return read(s, line.files); }; });
+}
+
+void addLots(CLI::App& app, CommandLine& line)
+{
+    auto* holding = app.add_subcommand(
+        "hold", "Hold a lot: until its result is in, nothing is packaged or released");
+    holding->add_option("lot", line.id, "Its name or id")->required();
+    holding->add_option("--reason", line.reason, "What it waits for")->required();
+    holding->callback(
+        [&] { line.run = [&](Session& s) { return holdLot(s, line.id, line.reason); }; });
+
+    auto* clearing = app.add_subcommand("clear", "Record the result that a held lot waits for");
+    clearing->add_option("lot", line.clearing.lot, "Its name or id")->required();
+    clearing->add_option("--result", line.clearing.result, "What came out")->required();
+    clearing->add_option("--reason", line.clearing.reason, "Which hold, if there are several");
+    clearing->callback([&] { line.run = [&](Session& s) { return clearLot(s, line.clearing); }; });
+
+    auto* tracing = app.add_subcommand(
+        "trace", "Trace beer: from packages or a lot up to all that it was made of, or down");
+    tracing
+        ->add_option("what", line.trace.what, "A lot code, lot, barrel, beer, or what was put in")
+        ->required();
+    tracing->add_flag("--down", line.trace.down, "To every lot, package and receiver");
+    tracing->add_flag("--recall", line.trace.recall, "The recall list: packages, and who has them");
+    tracing->callback([&] { line.run = [&](Session& s) { return traceBeer(s, line.trace); }; });
+
+    ReportOptions& options = line.report;
+    auto* reporting = app.add_subcommand("report", "Sum up a time: duty, losses, costs, lots");
+    reporting->add_option("name", options.name, "duty | losses | costs | lots")->required();
+    reporting->add_option("--from", options.from, "The first day (default: 12 months)");
+    reporting->add_option("--to", options.to, "The last day (default: today)");
+    reporting->add_option("--by", options.by, "month | quarter | year")->capture_default_str();
+    reporting->callback([&] { line.run = [&](Session& s) { return report(s, options); }; });
 }
 
 void addLabels(CLI::App& app, CommandLine& line)
@@ -194,21 +232,52 @@ void addLabels(CLI::App& app, CommandLine& line)
     printing->callback([&] { line.run = [&](Session& s) { return makeLabels(s, line.labels); }; });
 }
 
+void addCellarBench(CLI::App& benching, CLI::Option& spec, CellarBenchOptions& options)
+{
+    auto* target = benching.add_option("--target", options.target,
+                                       "A beer's target, by its name: look among the barrels of "
+                                       "the cellar");
+    target->excludes(&spec);
+    const auto add = [&](const char* name, auto& value, const char* what) {
+        return benching.add_option(name, value, what)->needs(target);
+    };
+    add("--most", options.most, "How many barrels at most")
+        ->check(CLI::Range(std::size_t{1}, spile::blend::barrelsAtMost));
+    benching.add_flag("--part", options.part, "One of them may be taken in part")->needs(target);
+    add("--volume-min", options.volumeMin, "Litres at least");
+    add("--volume-max", options.volumeMax, "Litres at most: what the tank holds");
+    add("--abv-min", options.abvMin, "Strength at least, in % vol");
+    add("--abv-max", options.abvMax, "Strength at most, in % vol");
+    add("--keep", options.keep, "Barrels that are kept back, by their codes");
+}
+
 void addWorking(CLI::App& app, CommandLine& line)
 {
     auto* benching = app.add_subcommand(
-        "bench", "Find the barrels whose blend comes nearest to a target; needs no cellar");
-    benching
-        ->add_option("spec", line.bench.spec, "A JSON file: see the handbook's page on the bench")
-        ->required()
-        ->check(CLI::ExistingFile);
-    benching->add_option("--answers", line.bench.answers, "How many blends to show")
+        "bench",
+        "Find the barrels whose blend comes nearest to a target: of a JSON file, which "
+        "needs no cellar, or of the cellar with --target");
+    auto* spec = benching
+                     ->add_option("spec", line.bench.spec,
+                                  "A JSON file: see the handbook's page on the bench")
+                     ->check(CLI::ExistingFile);
+    benching->add_option("--answers", line.bench.answers, "How many blends of a file to show")
         ->check(CLI::Range(std::size_t{1}, spile::blend::blendsKept))
         ->capture_default_str();
     benching->add_option("--seconds", line.bench.seconds, "How long to look at most")
         ->check(CLI::Range(0.1, 3600.0))
         ->capture_default_str();
-    benching->callback([&] { line.run = [&](Session& s) { return bench(s, line.bench); }; });
+    addCellarBench(*benching, *spec, line.cellarBench);
+    benching->callback([&, spec] {
+        line.cellarBench.seconds = line.bench.seconds;
+        if (line.cellarBench.target.empty() && spec->count() == 0) {
+            throw CLI::RequiredError("A file or --target");
+        }
+        line.run = [&](Session& s) {
+            return line.cellarBench.target.empty() ? bench(s, line.bench)
+                                                   : benchOfCellar(s, line.cellarBench);
+        };
+    });
 
     auto* working = app.add_subcommand(
         "work", "Compute: list the trade's calculators, or run one; needs no cellar");
@@ -236,6 +305,7 @@ int runCommand(int argc, char** argv)
     addExchange(app, line);
     addLooking(app, line);
     addLabels(app, line);
+    addLots(app, line);
     addWorking(app, line);
     try {
         app.parse(argc, argv);

@@ -15,6 +15,11 @@ namespace spile::desk {
 [[nodiscard]] nlohmann::json toJson(const cellar::BarrelRow& barrel);
 [[nodiscard]] nlohmann::json toJson(const cellar::BarrelHistory& history, Instant now);
 
+/// Litres to the millilitre that is recorded, without the tail of binary fractions.
+[[nodiscard]] double litresOf(Volume v);
+/// "12.50 L"; "?" if it is not known.
+[[nodiscard]] std::string volumeText(const std::optional<Volume>& volume, int decimals);
+
 /// "7 in 10"; below half of one and above nine and a half "less than 1", "more than 9 in 10".
 [[nodiscard]] std::string chanceText(double chance);
 

@@ -7,12 +7,11 @@ namespace spile::desk {
 
 using nlohmann::json;
 
+double litresOf(Volume v) { return std::round(inMillilitres(v)) / 1e3; }
+
 namespace {
 
 json orNull(const std::string& text) { return text.empty() ? json() : json(text); }
-
-// Litres to the millilitre that is recorded, without the tail of binary fractions.
-double litresOf(Volume v) { return std::round(inMillilitres(v)) / 1e3; }
 
 json orNull(const std::optional<Volume>& v) { return v ? json(litresOf(*v)) : json(); }
 

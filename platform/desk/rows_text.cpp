@@ -18,16 +18,6 @@ std::size_t width(const std::string& text)
     }));
 }
 
-std::string volumeText(const std::optional<Volume>& volume, int decimals)
-{
-    if (!volume) {
-        return "?";
-    }
-    std::array<char, 32> text{};
-    std::snprintf(text.data(), text.size(), "%.*f L", decimals, inLitres(*volume));
-    return text.data();
-}
-
 std::string filledText(const cellar::BarrelRow& barrel)
 {
     return barrel.filledAt ? dateText(*barrel.filledAt, barrel.filledPrecision) : "";
@@ -47,6 +37,16 @@ std::string scoresText(const cellar::TasteRow& taste)
 }
 
 }  // namespace
+
+std::string volumeText(const std::optional<Volume>& volume, int decimals)
+{
+    if (!volume) {
+        return "?";
+    }
+    std::array<char, 32> text{};
+    std::snprintf(text.data(), text.size(), "%.*f L", decimals, inLitres(*volume));
+    return text.data();
+}
 
 std::string chanceText(double chance)
 {

@@ -123,6 +123,11 @@ int show(Session& session, const std::string& kind, const std::string& id)
                                                              {"targets", "target"},
                                                              {"batches", "batch"},
                                                              {"devices", "device"}};
+    using Show = int (*)(const Session&, cellar::Cellar&);
+    static const std::map<std::string, Show> lists = {{"flights", showFlights},
+                                                      {"flight", showFlights},
+                                                      {"lots", showLots},
+                                                      {"tasters", showTasters}};
     auto cellar = session.open();
     if (!cellar) {
         return session.refuse(cellar.error());
@@ -133,11 +138,11 @@ int show(Session& session, const std::string& kind, const std::string& id)
     if (const auto plain = named.find(kind); plain != named.end() && id.empty()) {
         return showNamed(session, **cellar, plain->second);
     }
-    if ((kind == "flights" || kind == "flight") && id.empty()) {
-        return showFlights(session, **cellar);
+    if (kind == "lot" && !id.empty()) {
+        return showLot(session, **cellar, id);
     }
-    if (kind == "tasters" && id.empty()) {
-        return showTasters(session, **cellar);
+    if (const auto list = lists.find(kind); list != lists.end() && id.empty()) {
+        return list->second(session, **cellar);
     }
     if (kind == "barrels" && id.empty()) {
         const auto rows = allBarrels((*cellar)->database());
@@ -147,9 +152,9 @@ int show(Session& session, const std::string& kind, const std::string& id)
         answerBarrels(session, *rows, "No barrels yet.\n");
         return Done;
     }
-    return session.refuse(
-        {ErrorCode::Malformed, "show", kind + (id.empty() ? "" : " " + id),
-         "barrels, barrel CODE, flights, batches, people, tasters, places, targets or devices"});
+    return session.refuse({ErrorCode::Malformed, "show", kind + (id.empty() ? "" : " " + id),
+                           "barrels, barrel CODE, lots, lot NAME, flights, batches, people, "
+                           "tasters, places, targets or devices"});
 }
 
 int due(Session& session, const std::string& on)

@@ -89,6 +89,14 @@ Page {
         hint: qsTr("When it is ready, by its scores")
         onFired: page.app.openOutlook()
     }
+    Pad {
+        objectName: "openBench"
+        width: parent.width
+        visible: page.viewModel.forBlend && !page.viewModel.scoresHidden
+        text: qsTr("Bench")
+        hint: qsTr("Which barrels make the blend?")
+        onFired: page.app.openBenchOfBarrel()
+    }
     SectionTitle {
         width: parent.width
         text: qsTr("Record")
@@ -124,6 +132,8 @@ Page {
         }
         Pad { objectName: "calculate"; width: pads.share; text: qsTr("Calculate"); onFired: page.app.openCalculators() }
         Pad { objectName: "labels"; width: pads.share; text: qsTr("Label"); name: qsTr("Its label, as a file to print"); onFired: page.app.openLabelsOfBarrel() }
+        Pad { objectName: "cost"; width: pads.share; text: qsTr("Cost"); name: qsTr("What it cost"); onFired: page.app.costOfBarrel() }
+        Pad { objectName: "trace"; width: pads.share; text: qsTr("Trace"); name: qsTr("Trace: where its beer went"); onFired: page.app.traceBarrel() }
     }
     SectionTitle {
         width: parent.width

@@ -43,6 +43,11 @@ Page {
                 visible: page.app.openFlights.count > 0
                 viewModel: page.app.openFlights
             }
+            TakeOuts {
+                width: parent.width
+                bottomPadding: Theme.gap
+                app: page.app
+            }
             WaitRows {
                 width: parent.width
                 waiting: !page.viewModel.loaded

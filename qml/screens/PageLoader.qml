@@ -16,7 +16,8 @@ Loader {
         "WasHerePage.qml", "HandbookPage.qml", "SheetsPage.qml", "StepsPage.qml", "CalculatePage.qml", "ClimatePage.qml",
         "OutlookPage.qml", "WhatIfPage.qml", "CalendarPage.qml",
         "NewFlightPage.qml", "FlightPage.qml", "WindowsPage.qml", "TastersPage.qml", "ScanPage.qml",
-        "LabelsPage.qml"]
+        "LabelsPage.qml", "LotsPage.qml", "LotPage.qml", "LotRecordPage.qml", "LotBarrelsPage.qml", "TracePage.qml",
+        "ReportsPage.qml", "BenchPage.qml", "BenchGlassesPage.qml"]
 
     onPageChanged: loader.show()
     onShownChanged: loader.show()

@@ -19,6 +19,8 @@ FocusScope {
     // While a flight is tasted no list and no history stands beside the page.
     readonly property bool blind: shell.app.blind
     readonly property Navigator navigator: shell.app.navigator
+    // The bench is of no single barrel: it has the room of the history as well.
+    readonly property bool historyShown: shell.threeColumns && shell.navigator.page !== Navigator.Bench
 
     LayoutMirroring.childrenInherit: true
 
@@ -76,10 +78,10 @@ FocusScope {
     PartLoader {
         id: history
         objectName: "history"
-        width: shell.threeColumns ? (shell.width - shell.listWidth) * 0.45 : 0
+        width: shell.historyShown ? (shell.width - shell.listWidth) * 0.45 : 0
         anchors { right: parent.right; top: parent.top; bottom: parent.bottom }
         app: shell.app
-        shown: shell.threeColumns && !shell.blind
+        shown: shell.historyShown && !shell.blind
         file: "HistoryColumn.qml"
     }
     PartLoader {

@@ -29,6 +29,7 @@ Column {
             required property bool canMore
             required property list<string> offered
             required property int choice
+            required property string entry
             required property string typed
             required property string note
 
@@ -66,8 +67,8 @@ Column {
             TextEntry {
                 objectName: "typed_" + line.ask
                 width: parent.width
-                visible: line.kind === AskRows.Beer
-                label: line.offered.length > 0 ? qsTr("Another beer") : qsTr("The beer")
+                visible: line.kind === AskRows.Named
+                label: line.entry
                 text: line.typed
                 onEdited: newText => part.viewModel.typeWord(line.ask, newText)
             }

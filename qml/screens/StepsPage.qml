@@ -136,7 +136,7 @@ Page {
     }
     SurePad {
         width: parent.width
-        visible: page.viewModel.atFirst && !page.viewModel.stopped
+        visible: page.viewModel.atFirst && !page.viewModel.stopped && page.viewModel.barrelId.length > 0
         app: page.app
         barrelId: page.viewModel.barrelId
         barrelName: page.viewModel.barrelName

@@ -38,6 +38,15 @@ Column {
                                              : qsTr("Several barrels, tasted blind")
         onFired: pads.app.openFlight()
     }
+    Pad {
+        objectName: "openBench"
+        width: parent.width
+        // Its answers tell of scores: not while somebody tastes.
+        visible: pads.app.openSheets.count === 0 && pads.app.openFlights.count === 0
+        text: qsTr("Bench")
+        hint: qsTr("Which barrels make the blend?")
+        onFired: pads.app.openBench()
+    }
     Row {
         width: parent.width
         spacing: Theme.gap
@@ -66,6 +75,35 @@ Column {
         small: true
         text: qsTr("When barrels are ready")
         onFired: pads.app.openCalendar()
+    }
+    Row {
+        width: parent.width
+        spacing: Theme.gap
+
+        Pad {
+            objectName: "lots"
+            width: (parent.width - 2 * Theme.gap) / 3
+            small: true
+            text: qsTr("Lots")
+            name: qsTr("Lots: beer on its way to packages")
+            onFired: pads.app.openLots()
+        }
+        Pad {
+            objectName: "trace"
+            width: (parent.width - 2 * Theme.gap) / 3
+            small: true
+            text: qsTr("Trace")
+            name: qsTr("Trace: where beer came from and where it went")
+            onFired: pads.app.openTrace()
+        }
+        Pad {
+            objectName: "reports"
+            width: (parent.width - 2 * Theme.gap) / 3
+            small: true
+            text: qsTr("Reports")
+            name: qsTr("Reports: duty, losses, costs")
+            onFired: pads.app.openReports()
+        }
     }
     Pad {
         objectName: "labels"

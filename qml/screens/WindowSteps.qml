@@ -1,13 +1,11 @@
 import QtQuick
 import Spile.Components
 import Spile.Theme
-import Spile.ViewModels
 
 // The window of one attribute: from where to where on the ladder, or none.
 Column {
     id: row
 
-    required property WindowsViewModel viewModel
     required property int index
     required property string name
     required property string windowText
@@ -16,6 +14,10 @@ Column {
     required property bool canNarrow
     required property bool canRaise
     readonly property real half: Theme.largeText ? width : (width - Theme.gap) / 2
+
+    signal toggled()
+    signal lowStepped(int by)
+    signal highStepped(int by)
 
     spacing: Theme.padding
 
@@ -41,7 +43,7 @@ Column {
             small: true
             text: row.given ? qsTr("No window") : qsTr("Set a window")
             name: row.given ? qsTr("%1: no window").arg(row.name) : qsTr("%1: set a window").arg(row.name)
-            onFired: row.viewModel.toggle(row.index)
+            onFired: row.toggled()
         }
     }
     Grid {
@@ -57,7 +59,7 @@ Column {
             word: qsTr("From")
             canLess: row.canLower
             canMore: row.canNarrow
-            onStepped: by => row.viewModel.stepLow(row.index, by)
+            onStepped: by => row.lowStepped(by)
         }
         WindowEnd {
             objectName: "to" + row.index
@@ -66,7 +68,7 @@ Column {
             word: qsTr("To")
             canLess: row.canNarrow
             canMore: row.canRaise
-            onStepped: by => row.viewModel.stepHigh(row.index, by)
+            onStepped: by => row.highStepped(by)
         }
     }
 }

@@ -44,8 +44,11 @@ Page {
         model: page.viewModel.known ? page.viewModel.windows : null
 
         WindowSteps {
+            id: line
             width: parent.width
-            viewModel: page.viewModel
+            onToggled: page.viewModel.toggle(line.index)
+            onLowStepped: by => page.viewModel.stepLow(line.index, by)
+            onHighStepped: by => page.viewModel.stepHigh(line.index, by)
         }
     }
 }

@@ -37,7 +37,8 @@ bool AppViewModel::isBlind() const
 {
     const auto& pages = navigator_.pages();
     return (pages.contains(Navigator::Flight) && flight_.isBlind()) ||
-           (pages.contains(Navigator::Taste) && tasting_.isBlind());
+           (pages.contains(Navigator::Taste) && tasting_.isBlind()) ||
+           (pages.contains(Navigator::BenchGlasses) && glasses_.isBlind());
 }
 
 void AppViewModel::showFlight(const SubjectId& flight, const std::optional<SubjectId>& taster)

@@ -41,12 +41,22 @@ AppViewModel::AppViewModel(const Outside& outside, FilePlaces& places, Start sta
       whatIf_(context_, barrel_, outlook_, outlooks_),
       calendar_(context_, outlooks_),
       tasters_(context_),
-      labels_(context_, places)
+      labels_(context_, places),
+      bench_(context_, people_, outlooks_),
+      glasses_(context_, people_),
+      lots_(context_),
+      lot_(context_, people_),
+      lotRecord_(context_, people_),
+      lotBarrels_(context_),
+      trace_(context_, places),
+      reports_(context_)
 {
     barrel_.setOutlooks(outlooks_);
     connectPages();
     connectWork();
     connectFlights();
+    connectBench();
+    connectLots();
     connectScanning();
 }
 
@@ -256,12 +266,12 @@ void AppViewModel::doNext()
         goOnWithWork();
     } else if (step == "taste") {
         draw();
-    } else if (step == "fill") {
+    } else if (step == "empty" && barrel_.row().verdict == "destroy") {
+        openRecord(RecordViewModel::Empty);  // it goes into no lot
+    } else if (step == "fill" || step == "empty") {
         openSheetsOfBarrel();
     } else if (!sheetForStep(step).empty()) {
         beginWork(sheetForStep(step));
-    } else if (step == "empty") {
-        openRecord(RecordViewModel::Empty);
     } else {
         openRecord(RecordViewModel::Check);
     }
@@ -345,11 +355,9 @@ void AppViewModel::openHandbook()
 
 bool AppViewModel::goBack()
 {
-    // From a page of the handbook to their list, if it was opened from there.
+    // From a page of the handbook to their list, which is opened from the settings alone.
     if (navigator_.page() == Navigator::Handbook && handbook_.current() >= 0 &&
-        !navigator_.pages().contains(Navigator::Calculate) &&
-        !navigator_.pages().contains(Navigator::Tasters) &&
-        !navigator_.pages().contains(Navigator::Labels)) {
+        navigator_.pages().contains(Navigator::Settings)) {
         handbook_.setCurrent(-1);
         return true;
     }

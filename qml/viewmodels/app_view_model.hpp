@@ -2,6 +2,8 @@
 
 #include "qml/viewmodels/barrel_view_model.hpp"
 #include "qml/viewmodels/barrels_view_model.hpp"
+#include "qml/viewmodels/bench_glasses_view_model.hpp"
+#include "qml/viewmodels/bench_view_model.hpp"
 #include "qml/viewmodels/calculating_view_model.hpp"
 #include "qml/viewmodels/calendar_view_model.hpp"
 #include "qml/viewmodels/climate_view_model.hpp"
@@ -14,6 +16,9 @@
 #include "qml/viewmodels/interruption.hpp"
 #include "qml/viewmodels/joining_view_model.hpp"
 #include "qml/viewmodels/labels_view_model.hpp"
+#include "qml/viewmodels/lot_record_view_model.hpp"
+#include "qml/viewmodels/lot_view_model.hpp"
+#include "qml/viewmodels/lots_view_model.hpp"
 #include "qml/viewmodels/navigator.hpp"
 #include "qml/viewmodels/new_flight_view_model.hpp"
 #include "qml/viewmodels/notice.hpp"
@@ -25,6 +30,7 @@
 #include "qml/viewmodels/photo_view_model.hpp"
 #include "qml/viewmodels/record_view_model.hpp"
 #include "qml/viewmodels/registering_view_model.hpp"
+#include "qml/viewmodels/reports_view_model.hpp"
 #include "qml/viewmodels/scan_view_model.hpp"
 #include "qml/viewmodels/settings.hpp"
 #include "qml/viewmodels/sheets_view_model.hpp"
@@ -32,6 +38,7 @@
 #include "qml/viewmodels/tasters_view_model.hpp"
 #include "qml/viewmodels/tasting_view_model.hpp"
 #include "qml/viewmodels/today_view_model.hpp"
+#include "qml/viewmodels/trace_view_model.hpp"
 #include "qml/viewmodels/what_if_view_model.hpp"
 #include "qml/viewmodels/windows_view_model.hpp"
 #include "qml/viewmodels/work_view_model.hpp"
@@ -86,6 +93,15 @@ class AppViewModel : public QObject {
     Q_PROPERTY(spile::viewmodels::CalendarViewModel* calendar READ calendar CONSTANT FINAL)
     Q_PROPERTY(spile::viewmodels::TastersViewModel* tasters READ tasters CONSTANT FINAL)
     Q_PROPERTY(spile::viewmodels::LabelsViewModel* labels READ labels CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::BenchViewModel* bench READ bench CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::BenchGlassesViewModel* glasses READ glasses CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::LotsViewModel* lots READ lots CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::LotViewModel* lot READ lot CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::LotRecordViewModel* lotRecord READ lotRecord CONSTANT FINAL)
+    /// The full barrels, one of which is to be emptied into the lot.
+    Q_PROPERTY(spile::viewmodels::BarrelsViewModel* lotBarrels READ lotBarrels CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::TraceViewModel* trace READ trace CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::ReportsViewModel* reports READ reports CONSTANT FINAL)
 
 public:
     enum Stage { Opening, FirstRun, Ready, Broken };
@@ -140,6 +156,30 @@ public:
     Q_INVOKABLE void openLabels();
     Q_INVOKABLE void openLabelsOfBarrel();
     Q_INVOKABLE void openLabelsOfRegistered();
+    /// All lots, and one of them.
+    Q_INVOKABLE void openLots();
+    Q_INVOKABLE void openLot(const QString& lotId);
+    void openLot(const SubjectId& lot);
+    /// What is recorded of lots, a page each; those without a name are of the lot that is shown.
+    Q_INVOKABLE void newLot();
+    Q_INVOKABLE void holdLot();
+    Q_INVOKABLE void pourLotAway();
+    Q_INVOKABLE void costOfLot();
+    /// What the barrel that is shown cost, or its beer.
+    Q_INVOKABLE void costOfBarrel();
+    /// Begin a work sheet with a lot; first say who works.
+    Q_INVOKABLE void beginLotSheet(const QString& sheet, const QString& lot);
+    /// Choose a full barrel that comes into a lot, and begin to empty it.
+    Q_INVOKABLE void chooseBarrelForLot();
+    Q_INVOKABLE void emptyBarrel(const QString& barrelId);
+    /// Where beer came from and went: of what is typed, of the lot or the barrel that is shown.
+    Q_INVOKABLE void openTrace();
+    Q_INVOKABLE void traceLot();
+    Q_INVOKABLE void traceBarrel();
+    Q_INVOKABLE void openReports();
+    /// The bench, asked for any target or for what the barrel that is shown should taste like.
+    Q_INVOKABLE void openBench();
+    Q_INVOKABLE void openBenchOfBarrel();
     /// Choose barrels for a flight, or go on with one that is open.
     Q_INVOKABLE void openFlight();
     /// The windows of the beer that the barrel shown holds.
@@ -199,6 +239,14 @@ public:
     [[nodiscard]] CalendarViewModel* calendar() { return &calendar_; }
     [[nodiscard]] TastersViewModel* tasters() { return &tasters_; }
     [[nodiscard]] LabelsViewModel* labels() { return &labels_; }
+    [[nodiscard]] BenchViewModel* bench() { return &bench_; }
+    [[nodiscard]] BenchGlassesViewModel* glasses() { return &glasses_; }
+    [[nodiscard]] LotsViewModel* lots() { return &lots_; }
+    [[nodiscard]] LotViewModel* lot() { return &lot_; }
+    [[nodiscard]] LotRecordViewModel* lotRecord() { return &lotRecord_; }
+    [[nodiscard]] BarrelsViewModel* lotBarrels() { return &lotBarrels_; }
+    [[nodiscard]] TraceViewModel* trace() { return &trace_; }
+    [[nodiscard]] ReportsViewModel* reports() { return &reports_; }
     [[nodiscard]] NewFlightViewModel* newFlight() { return &newFlight_; }
     [[nodiscard]] FlightViewModel* flight() { return &flight_; }
     [[nodiscard]] OpenFlightsViewModel* openFlights() { return &openFlights_; }
@@ -214,6 +262,9 @@ private:
     void connectPages();
     void connectWork();
     void connectFlights();
+    void connectBench();
+    void connectLots();
+    void openLotRecord();
     void connectScanning();
     void openScanned(const QString& barrelId);
     void goOnWhereScanned();
@@ -268,6 +319,14 @@ private:
     CalendarViewModel calendar_;
     TastersViewModel tasters_;
     LabelsViewModel labels_;
+    BenchViewModel bench_;
+    BenchGlassesViewModel glasses_;
+    LotsViewModel lots_;
+    LotViewModel lot_;
+    LotRecordViewModel lotRecord_;
+    BarrelsViewModel lotBarrels_;
+    TraceViewModel trace_;
+    ReportsViewModel reports_;
     std::string wantedSheet_;  // once it is known who works
     SubjectId scanned_;        // until it is known what is open on it
     Stage stage_ = Opening;

@@ -9,7 +9,9 @@ void AppViewModel::connectWork()
 {
     connect(&sheets_, &SheetsViewModel::chosen, this, &AppViewModel::beginWork);
     connect(&work_, &WorkViewModel::opened, this, [this] {
-        barrel_.show(work_.barrel());
+        if (!work_.isOnLot()) {
+            barrel_.show(work_.barrel());
+        }
         if (navigator_.page() == Navigator::WasHere || navigator_.page() == Navigator::Sheets) {
             navigator_.replace(Navigator::Steps);
         } else {
@@ -66,7 +68,7 @@ void AppViewModel::goOnWithWork()
 void AppViewModel::beginWork(const std::string& sheet)
 {
     if (people_.who()) {
-        work_.begin(sheet, barrel_.row());
+        work_.begin(sheet, barrel_.row().barrel);
     } else {
         wantedSheet_ = sheet;
         askWho();

@@ -29,6 +29,8 @@ class BarrelViewModel : public QObject {
     Q_PROPERTY(int standing READ standing NOTIFY changed FINAL)
     Q_PROPERTY(QString reason READ reason NOTIFY changed FINAL)
     Q_PROPERTY(bool filled READ isFilled NOTIFY changed FINAL)
+    /// Whether it was decided that it is ready or goes into a blend.
+    Q_PROPERTY(bool forBlend READ isForBlend NOTIFY changed FINAL)
     Q_PROPERTY(QString filledText READ filledText NOTIFY changed FINAL)
     Q_PROPERTY(QString sizeText READ sizeText NOTIFY changed FINAL)
     Q_PROPERTY(QString levelText READ levelText NOTIFY changed FINAL)
@@ -68,6 +70,10 @@ public:
     [[nodiscard]] int standing() const;
     [[nodiscard]] QString reason() const;
     [[nodiscard]] bool isFilled() const { return row_.filled; }
+    [[nodiscard]] bool isForBlend() const
+    {
+        return row_.filled && (row_.verdict == "ready" || row_.verdict == "blend");
+    }
     [[nodiscard]] QString filledText() const;
     [[nodiscard]] QString sizeText() const;
     [[nodiscard]] QString levelText() const;

@@ -2,12 +2,14 @@
 
 #include "qml/viewmodels/error_text.hpp"
 #include "qml/viewmodels/notice.hpp"
+#include "qml/viewmodels/words.hpp"
 
 namespace spile::viewmodels {
 
 namespace {
 
 constexpr int pageRows = 50;
+constexpr int finishesMost = 10;
 
 std::vector<BarrelLine> linesOf(const std::vector<cellar::BarrelRow>& rows, const Formats& formats)
 {
@@ -27,18 +29,45 @@ DueViewModel::DueViewModel(Context& context, QObject* parent)
     connect(&context_.workers, &Workers::changed, this, &DueViewModel::refresh);
 }
 
+QStringList DueViewModel::takeOuts() const
+{
+    QStringList all;
+    for (const cellar::FinishDue& finish : finishes_) {
+        all << tr("Take %1 out of %2", "an addition, a lot")
+                   .arg(word(finish.substance), QString::fromStdString(finish.lotName));
+    }
+    return all;
+}
+
+QStringList DueViewModel::takeOutsDue() const
+{
+    QStringList all;
+    for (const cellar::FinishDue& finish : finishes_) {
+        all << context_.formats.due(finish.until);
+    }
+    return all;
+}
+
+QString DueViewModel::lotAt(int index) const
+{
+    const auto at = static_cast<std::size_t>(index);
+    return index >= 0 && at < finishes_.size() ? textOf(finishes_[at].lot) : QString();
+}
+
 void DueViewModel::refresh()
 {
     struct Found {
         std::vector<cellar::BarrelRow> rows;
         bool any = false;
+        std::vector<cellar::FinishDue> finishes;
     };
     const Instant until = context_.formats.now();
     context_.workers.look(
         this,
         [until, limit = wanted_](ledger::Database& database) -> Result<Found> {
             SPILE_ASSIGN(rows, cellar::barrelsDue(database, until, {}, limit));
-            Found found{std::move(rows), true};
+            SPILE_ASSIGN(finishes, cellar::finishesDue(database, until, finishesMost));
+            Found found{std::move(rows), true, std::move(finishes)};
             if (found.rows.empty()) {
                 SPILE_ASSIGN(any, cellar::barrels(database, {}, 1));
                 found.any = !any.empty();
@@ -47,6 +76,7 @@ void DueViewModel::refresh()
         },
         [this](Result<Found> found) {
             if (found) {
+                finishes_ = std::move(found->finishes);
                 take(found->rows, found->any);
             } else {
                 context_.notice.refuse(textOf(found.error()));

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/cellar/lots.hpp"
 #include "core/cellar/searching.hpp"
 #include "qml/viewmodels/barrel_rows.hpp"
 
@@ -19,15 +20,25 @@ class DueViewModel : public QObject {
     /// Whether the cellar has no barrel at all.
     Q_PROPERTY(bool noBarrels READ hasNoBarrels NOTIFY changed FINAL)
     Q_PROPERTY(QString summary READ summary NOTIFY changed FINAL)
+    /// What is to be taken out of a lot, "Take coconut out of Harbour", and since when.
+    Q_PROPERTY(QList<QString> takeOuts READ takeOuts NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QString> takeOutsDue READ takeOutsDue NOTIFY changed FINAL)
 
 public:
     explicit DueViewModel(Context& context, QObject* parent = nullptr);
 
     [[nodiscard]] BarrelRows* barrels() { return &rows_; }
     [[nodiscard]] bool isLoaded() const { return loaded_; }
-    [[nodiscard]] bool isEmpty() const { return loaded_ && rows_.rowCount() == 0; }
+    [[nodiscard]] bool isEmpty() const
+    {
+        return loaded_ && rows_.rowCount() == 0 && finishes_.empty();
+    }
     [[nodiscard]] bool hasNoBarrels() const { return noBarrels_; }
     [[nodiscard]] QString summary() const;
+    [[nodiscard]] QStringList takeOuts() const;
+    [[nodiscard]] QStringList takeOutsDue() const;
+    /// The lot of one of them.
+    Q_INVOKABLE QString lotAt(int index) const;
     void refresh();
     Q_INVOKABLE void more();
 
@@ -40,6 +51,7 @@ private:
     Context& context_;
     BarrelRows rows_;
     std::vector<cellar::BarrelRow> shown_;
+    std::vector<cellar::FinishDue> finishes_;
     int wanted_;
     bool loaded_ = false;
     bool noBarrels_ = false;

@@ -15,6 +15,9 @@ Navigator::Page Navigator::listPage() const
     if (pages_.contains(AllBarrels)) {
         return AllBarrels;
     }
+    if (pages_.contains(Lots)) {
+        return Lots;
+    }
     return root() == Today ? Today : Due;
 }
 

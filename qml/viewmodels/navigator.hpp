@@ -52,6 +52,14 @@ public:
         Tasters,
         ScanHead,
         Labels,
+        Lots,
+        Lot,
+        LotRecord,
+        LotBarrels,
+        Trace,
+        Reports,
+        Bench,
+        BenchGlasses,
     };
     Q_ENUM(Page)
 

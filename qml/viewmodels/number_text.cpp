@@ -18,12 +18,13 @@ public:
         const auto said = [&](double number, int decimals) {
             return formats.locale.toString(number, 'f', decimals);
         };
+        constexpr double wholeFrom = 500;  // kg
         switch (form) {
             case plan::Form::Volume:
                 return formats.volume(cubicMetres(value));
             case plan::Form::Mass:
                 return us ? tr("%1 lb").arg(said(inPounds(kilograms(value)), 1))
-                          : tr("%1 kg").arg(said(value, 1));
+                          : tr("%1 kg").arg(said(value, value < wholeFrom ? 1 : 0));
             case plan::Form::Duration:
                 return duration(value, formats);
             case plan::Form::Pressure:
@@ -42,7 +43,17 @@ public:
                 return tr("%1 ppm").arg(said(std::round(value * 1e6 / 100) * 100, 0));
             case plan::Form::Oxygen:
                 return tr("%1 mg").arg(said(value * 1e6, 0));
+            case plan::Form::Dose:
+                return dose(value, formats);
+            case plan::Form::Force:
+                return us ? tr("%1 lbf").arg(said(std::round(value / newtonsPerPound / 10) * 10, 0))
+                          : tr("%1 kN").arg(said(value / 1e3, 2));
+            case plan::Form::Count:
+                return said(value, 0);
+            case plan::Form::Co2:
+                return tr("%1 volumes").arg(said(value, 2));
             case plan::Form::Word:
+            case plan::Form::Words:
             case plan::Form::None:
                 return {};
         }
@@ -56,6 +67,21 @@ public:
     }
 
 private:
+    static constexpr double newtonsPerPound = factor::pound * factor::standardGravity;
+
+    static QString dose(double kilograms, const Formats& formats)
+    {
+        constexpr double gramsPerOunce = factor::pound * 1e3 / 16;
+        const double grams = kilograms * 1e3;
+        const auto said = [&](double number, int decimals) {
+            return formats.locale.toString(number, 'f', decimals);
+        };
+        if (formats.units == Formats::Units::Us && grams >= gramsPerOunce) {
+            return tr("%1 oz").arg(said(grams / gramsPerOunce, 1));
+        }
+        return grams < 1e3 ? tr("%1 g").arg(said(grams, grams < 10 ? 1 : 0))
+                           : tr("%1 kg").arg(said(kilograms, 2));
+    }
     static QString duration(double seconds, const Formats& formats)
     {
         constexpr double minute = 60;
@@ -84,6 +110,13 @@ QString textOf(const plan::SheetNumber& number, const Formats& formats,
     }
     if (number.form == plan::Form::Word) {
         return word(number.word);
+    }
+    if (number.form == plan::Form::Words) {
+        QStringList all;
+        for (const QString& one : QString::fromStdString(number.word).split(QLatin1Char('\n'))) {
+            all << word(one.toStdString());
+        }
+        return all.join(QStringLiteral(", "));
     }
     const QString value = NumberText::one(number.form, number.value, formats);
     return number.low && number.high

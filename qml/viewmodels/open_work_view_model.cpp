@@ -1,5 +1,6 @@
 #include "qml/viewmodels/open_work_view_model.hpp"
 
+#include "core/cellar/lots.hpp"
 #include "core/plan/working.hpp"
 #include "qml/viewmodels/barrel_rows.hpp"
 #include "qml/viewmodels/error_text.hpp"
@@ -56,8 +57,11 @@ void OpenWorkViewModel::refresh()
             std::vector<Found> all;
             for (cellar::OpenWork& work : open) {
                 SPILE_ASSIGN(row, cellar::barrelById(cellar.database(), work.barrel));
+                SPILE_ASSIGN(lot, cellar::lotById(cellar.database(), work.barrel));
                 SPILE_ASSIGN(person, cellar::nameOfPerson(cellar.database(), work.person));
-                all.push_back({std::move(work), row.value_or(cellar::BarrelRow()), person});
+                const QString name = lot ? QString::fromStdString(lot->name)
+                                         : nameOf(row.value_or(cellar::BarrelRow()));
+                all.push_back({std::move(work), name, person});
             }
             return all;
         },
@@ -82,7 +86,7 @@ void OpenWorkViewModel::take(std::vector<Found> found)
         const plan::Place place = sheet == nullptr
                                       ? plan::Place()
                                       : plan::placeOf(*sheet, one.work.step, one.work.values);
-        lines.push_back({textOf(one.work.run), nameOf(one.barrel), textOf(one.work.barrel), title,
+        lines.push_back({textOf(one.work.run), one.name, textOf(one.work.barrel), title,
                          tr("step %1 of %2").arg(place.step).arg(place.steps),
                          tr("%1, begun %2", "a person, a time")
                              .arg(QString::fromStdString(one.person),
@@ -90,7 +94,7 @@ void OpenWorkViewModel::take(std::vector<Found> found)
                                       ? formats.time(one.work.begun)
                                       : formats.dateAndTime(one.work.begun)),
                          one.work.stopped});
-        watch(one, tr("%1, %2", "a sheet, a barrel").arg(title, nameOf(one.barrel)),
+        watch(one, tr("%1, %2", "a sheet, a barrel").arg(title, one.name),
               sheet == nullptr ? nullptr : plan::findStep(*sheet, one.work.step));
     }
     std::erase_if(watches_, [&](const auto& watch) {

@@ -17,7 +17,7 @@ namespace spile::viewmodels {
 /// A work sheet that is open on this device, as a line.
 struct OpenWorkLine {
     QString run;
-    QString barrel;  // "Rum 3"
+    QString barrel;  // "Rum 3", or a lot's name
     QString barrelId;
     QString sheet;  // "Fill"
     QString where;  // "step 4 of 9"
@@ -80,7 +80,7 @@ signals:
 private:
     struct Found {
         cellar::OpenWork work;
-        cellar::BarrelRow barrel;
+        QString name;  // of the barrel or the lot
         std::string person;
     };
     void take(std::vector<Found> found);

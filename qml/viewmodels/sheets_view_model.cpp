@@ -10,9 +10,9 @@ namespace spile::viewmodels {
 namespace {
 
 // In the order of the work, not of the alphabet.
-constexpr std::array<std::string_view, 10> order = {"receive", "swell",  "purge",       "fill",
-                                                    "leaks",   "gauge",  "sample_hole", "syringe",
-                                                    "top_up",  "between"};
+constexpr std::array<std::string_view, 11> order = {"receive", "swell", "purge",       "fill",
+                                                    "leaks",   "gauge", "sample_hole", "syringe",
+                                                    "top_up",  "empty", "between"};
 
 std::ptrdiff_t placeOf(const plan::Sheet* sheet)
 {
@@ -23,7 +23,10 @@ std::ptrdiff_t placeOf(const plan::Sheet* sheet)
 
 std::string sheetForStep(std::string_view nextStep)
 {
-    return nextStep == "fill" ? "fill" : nextStep == "check for leaks" ? "leaks" : "";
+    return nextStep == "fill"              ? "fill"
+           : nextStep == "check for leaks" ? "leaks"
+           : nextStep == "empty"           ? "empty"
+                                           : "";
 }
 
 SheetsViewModel::SheetsViewModel(Context& context, BarrelViewModel& barrel, OpenWorkViewModel& open,
@@ -74,7 +77,8 @@ QStringList SheetsViewModel::hints() const
 
 int SheetsViewModel::next() const
 {
-    const std::string wanted = sheetForStep(barrel_.row().nextStep);
+    const cellar::BarrelRow& row = barrel_.row();  // what is to be destroyed goes into no lot
+    const std::string wanted = row.verdict == "destroy" ? "" : sheetForStep(row.nextStep);
     const auto all = offered();
     const auto found = std::find_if(
         all.begin(), all.end(), [&](const plan::Sheet* sheet) { return sheet->name == wanted; });

@@ -93,8 +93,8 @@ void WorkViewModel::chooseWord(const QString& askName, int index)
     std::string chosen;
     if (ask->kind == plan::AskKind::Words && at < ask->words.size()) {
         chosen = ask->words[at];
-    } else if (ask->kind == plan::AskKind::Batch && at < beers_.size()) {
-        chosen = beers_[at].name;
+    } else if (const auto names = namesFor(*ask); at < names.size()) {
+        chosen = names[at];
     }
     const auto known = work_.values.find(name);
     const bool again = known != work_.values.end() && known->second.text == chosen;
@@ -103,6 +103,23 @@ void WorkViewModel::chooseWord(const QString& askName, int index)
     }
     keep(name,
          again || chosen.empty() ? std::nullopt : std::optional(cellar::WorkValue{{}, chosen}));
+}
+
+std::vector<std::string> WorkViewModel::namesFor(const plan::AskSpec& ask) const
+{
+    std::vector<std::string> names;
+    if (ask.kind == plan::AskKind::Batch) {
+        for (const cellar::NamedRow& beer : beers_) {
+            names.push_back(beer.name);
+        }
+    } else if (ask.kind == plan::AskKind::Lot) {
+        for (const cellar::LotRow& lot : lots_) {
+            names.push_back(lot.name);
+        }
+    } else if (ask.kind == plan::AskKind::Code && facts_.lot) {
+        names.push_back(facts_.lot->freeCode);
+    }
+    return names;
 }
 
 void WorkViewModel::typeWord(const QString& askName, const QString& text)

@@ -33,6 +33,8 @@ QVariant AskRows::data(const QModelIndex& index, int role) const
             return line->words;
         case Choice:
             return line->choice;
+        case Entry:
+            return line->entry;
         case Text:
             return line->text;
         case Note:
@@ -48,7 +50,7 @@ QHash<int, QByteArray> AskRows::roleNames() const
             {Readout, "readout"}, {Unit, "unit"},       {SmallStep, "smallStep"},
             {BigStep, "bigStep"}, {Empty, "isEmpty"},   {CanLess, "canLess"},
             {CanMore, "canMore"}, {Offered, "offered"}, {Choice, "choice"},
-            {Text, "typed"},      {Note, "note"}};
+            {Entry, "entry"},     {Text, "typed"},      {Note, "note"}};
 }
 
 QVariant FactRows::data(const QModelIndex& index, int role) const

@@ -8,7 +8,7 @@
 
 namespace spile::viewmodels {
 
-/// Something to fill in at a step: a number that is stepped, one of some words, or a beer.
+/// Something to fill in at a step: a number that is stepped, one of some words, or a name.
 struct AskLine {
     QString name;
     QString label;
@@ -17,8 +17,9 @@ struct AskLine {
     bool empty = true, canLess = true, canMore = true;
     QStringList words;
     int choice = -1;
-    QString text;  // a new beer's name
-    QString note;  // "looks unusual", or that it may be left out
+    QString entry;  // what the field for another name is called
+    QString text;   // a new name
+    QString note;   // "looks unusual", or that it may be left out
 
     [[nodiscard]] QString key() const { return name; }
     friend bool operator==(const AskLine&, const AskLine&) = default;
@@ -30,7 +31,7 @@ class AskRows : public Rows<AskLine> {
     QML_UNCREATABLE("")
 
 public:
-    enum Kind { Number, Words, Beer };
+    enum Kind { Number, Words, Named };
     Q_ENUM(Kind)
     enum Role {
         Name = Qt::UserRole,
@@ -45,6 +46,7 @@ public:
         CanMore,
         Offered,
         Choice,
+        Entry,
         Text,
         Note
     };

@@ -16,7 +16,10 @@ QString WorkViewModel::title() const
     return sheet_ == nullptr ? QString() : WorkSheets::said(sheet_->title);
 }
 
-QString WorkViewModel::barrelName() const { return nameOf(facts_.barrel); }
+QString WorkViewModel::barrelName() const
+{
+    return isOnLot() ? QString::fromStdString(facts_.lot->row.name) : nameOf(facts_.barrel);
+}
 
 bool WorkViewModel::isAtFirst() const
 {
@@ -123,8 +126,27 @@ QString WorkViewModel::beginText() const
     return tr("Begin");
 }
 
+// What forbids the step: a pressure that is too high, a lot that is held.
+QString WorkViewModel::refusal() const
+{
+    if (step_ == nullptr) {
+        return {};
+    }
+    for (const std::string& name : plan::shownNames(step_->facts, work_.values)) {
+        if (const plan::SheetNumber number = numberOf(name); number.refuses) {
+            return tr("Not like this. %1: %2", "what stands in the way, its value")
+                .arg(sheets_.label(name), said(number));
+        }
+    }
+    return {};
+}
+
 QString WorkViewModel::beginMissing() const
 {
+    if (const QString refused = refusal(); !refused.isEmpty()) {
+        // What is filled in at the step can still change it.
+        return step_->asks.empty() ? refused : QString();
+    }
     if (step_ == nullptr || !step_->timer || step_->timer->number.empty()) {
         return {};
     }
@@ -160,7 +182,7 @@ QString WorkViewModel::missing() const
     const auto tick = std::find_if(step_->ticks.begin(), step_->ticks.end(),
                                    [&](const plan::Tick& one) { return one.name == name; });
     if (name.empty()) {
-        return {};
+        return refusal();
     }
     return tick != step_->ticks.end() ? tr("Tick all off, or skip the step")
                                       : tr("Still open: %1").arg(sheets_.label(name));
@@ -230,20 +252,38 @@ AskLine WorkViewModel::lineOf(const std::string& name) const
                           ? -1
                           : static_cast<int>(chosen - ask->words.begin());
     } else {
-        const auto chosen =
-            std::find_if(beers_.begin(), beers_.end(),
-                         [&](const cellar::NamedRow& beer) { return beer.name == value.text; });
-        line.words = namesOf(beers_);
-        line.choice = chosen == beers_.end() ? -1 : static_cast<int>(chosen - beers_.begin());
-        const auto typed = typed_.find(name);
-        line.text = typed != typed_.end() ? typed->second
-                    : line.choice < 0     ? QString::fromStdString(value.text)
-                                          : QString();
+        offerNames(line, *ask);
     }
     if (ask->optional && line.note.isEmpty()) {
         line.note = tr("May be left out");
     }
     return line;
+}
+
+// Beers, lots or codes: those that are known, and a field for another.
+void WorkViewModel::offerNames(AskLine& line, const plan::AskSpec& ask) const
+{
+    const std::string name(ask.name);
+    const auto value = work_.values.find(name);
+    const std::string kept = value == work_.values.end() ? std::string() : value->second.text;
+    const auto names = namesFor(ask);
+    const auto chosen = std::find(names.begin(), names.end(), kept);
+    line.kind = AskRows::Named;
+    for (const std::string& one : names) {
+        line.words << QString::fromStdString(one);
+    }
+    line.choice = chosen == names.end() ? -1 : static_cast<int>(chosen - names.begin());
+    const auto typed = typed_.find(name);
+    line.text = typed != typed_.end() ? typed->second
+                : line.choice < 0     ? QString::fromStdString(kept)
+                                      : QString();
+    if (ask.kind == plan::AskKind::Batch) {
+        line.entry = names.empty() ? tr("The beer") : tr("Another beer");
+    } else if (ask.kind == plan::AskKind::Lot) {
+        line.entry = names.empty() ? tr("The lot") : tr("Another lot");
+    } else {
+        line.entry = tr("Another code");
+    }
 }
 
 void WorkViewModel::showRows()

@@ -37,8 +37,9 @@ Result<WorkViewModel::Seen> WorkViewModel::see(cellar::Cellar& cellar, const Sub
     SPILE_ASSIGN(facts,
                  plan::readFacts(cellar.database(), work.barrel, cellar.outside().clock.now()));
     SPILE_ASSIGN(beers, cellar::named(cellar.database(), "batch", {}, namesMost));
+    SPILE_ASSIGN(lots, cellar::lots(cellar.database(), {}, namesMost));
     facts.values = work.values;
-    Seen seen{std::move(work), std::move(facts), std::move(beers), {}};
+    Seen seen{std::move(work), std::move(facts), std::move(beers), std::move(lots), {}};
     const plan::Sheet* sheet = sheets.find(seen.work.sheet);
     const plan::Step* step = sheet == nullptr ? nullptr : plan::findStep(*sheet, seen.work.step);
     if (step != nullptr) {
@@ -50,7 +51,7 @@ Result<WorkViewModel::Seen> WorkViewModel::see(cellar::Cellar& cellar, const Sub
     return seen;
 }
 
-void WorkViewModel::begin(const std::string& sheet, const cellar::BarrelRow& barrel)
+void WorkViewModel::begin(const std::string& sheet, const SubjectId& subject)
 {
     const plan::Sheet* wanted = sheets_.find(sheet);
     const plan::Step* first = wanted == nullptr ? nullptr : plan::firstStep(*wanted, {});
@@ -59,17 +60,17 @@ void WorkViewModel::begin(const std::string& sheet, const cellar::BarrelRow& bar
     }
     context_.workers.act(
         this,
-        [=, &sheets = sheets_, barrel = barrel.barrel, person = *people_.who(),
+        [=, &sheets = sheets_, person = *people_.who(),
          step = first->name](cellar::Cellar& cellar) -> Result<Seen> {
             SPILE_ASSIGN(open, cellar::openWork(cellar));
             const auto same = std::find_if(open.begin(), open.end(), [&](const auto& work) {
-                return work.barrel == barrel && work.sheet == sheet;
+                return work.barrel == subject && work.sheet == sheet;
             });
             if (same != open.end()) {
                 SPILE_TRY(cellar::goOnWithWork(cellar, same->run));
                 return see(cellar, same->run, sheets);
             }
-            SPILE_ASSIGN(run, cellar::beginWork(cellar, sheet, step, barrel, person));
+            SPILE_ASSIGN(run, cellar::beginWork(cellar, sheet, step, subject, person));
             return see(cellar, run, sheets);
         },
         [this](Result<Seen> seen) {
@@ -133,6 +134,7 @@ void WorkViewModel::take(Result<Seen> seen)
     work_ = std::move(seen->work);
     facts_ = std::move(seen->facts);
     beers_ = std::move(seen->beers);
+    lots_ = std::move(seen->lots);
     numbers_ = std::move(seen->numbers);
     sheet_ = sheets_.find(work_.sheet);
     step_ = sheet_ == nullptr ? nullptr : plan::findStep(*sheet_, work_.step);

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/cellar/acts/working.hpp"
+#include "core/plan/asks.hpp"
 #include "core/plan/working.hpp"
 #include "qml/viewmodels/context.hpp"
 #include "qml/viewmodels/deadline.hpp"
@@ -21,7 +22,9 @@ class WorkViewModel : public QObject {
     QML_ELEMENT
     QML_UNCREATABLE("")
     Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
+    /// The barrel's name, or the lot's.
     Q_PROPERTY(QString barrelName READ barrelName NOTIFY changed FINAL)
+    /// Empty if it is a lot that is worked on.
     Q_PROPERTY(QString barrelId READ barrelId NOTIFY changed FINAL)
     /// Whether the first of its steps is shown.
     Q_PROPERTY(bool atFirst READ isAtFirst NOTIFY changed FINAL)
@@ -61,18 +64,19 @@ public:
     WorkViewModel(Context& context, PeopleViewModel& people, const WorkSheets& sheets,
                   QObject* parent = nullptr);
 
-    /// Begin the sheet with that barrel, or go on with it if it is open here already.
-    void begin(const std::string& sheet, const cellar::BarrelRow& barrel);
+    /// Begin the sheet with that barrel or lot, or go on with it if it is open here already.
+    void begin(const std::string& sheet, const SubjectId& subject);
     void resume(const SubjectId& run);
     /// The tasting sheet of the step that is shown has been closed.
     void tasted(const SubjectId& barrel);
     [[nodiscard]] const SubjectId& barrel() const { return work_.barrel; }
+    [[nodiscard]] bool isOnLot() const { return facts_.lot.has_value(); }
     /// Whether scores of before must be hidden while this work is shown.
     [[nodiscard]] bool leadsToTasting() const;
 
     [[nodiscard]] QString title() const;
     [[nodiscard]] QString barrelName() const;
-    [[nodiscard]] QString barrelId() const { return textOf(work_.barrel); }
+    [[nodiscard]] QString barrelId() const { return isOnLot() ? QString() : textOf(work_.barrel); }
     [[nodiscard]] bool isAtFirst() const;
     [[nodiscard]] QString where() const;
     [[nodiscard]] QString stepName() const;
@@ -128,6 +132,7 @@ private:
         cellar::OpenWork work;
         plan::WorkFacts facts;
         std::vector<cellar::NamedRow> beers;
+        std::vector<cellar::LotRow> lots;
         std::map<std::string, plan::SheetNumber> numbers;  // that the step shows
     };
     // The act, then the sheet as it is after it; on the writer, which owns open work.
@@ -143,6 +148,9 @@ private:
     void showRows();
     void resumeTimer();
     [[nodiscard]] AskLine lineOf(const std::string& name) const;
+    void offerNames(AskLine& line, const plan::AskSpec& ask) const;
+    [[nodiscard]] std::vector<std::string> namesFor(const plan::AskSpec& ask) const;
+    [[nodiscard]] QString refusal() const;
     [[nodiscard]] QString filled(const std::string& words) const;
     [[nodiscard]] QString said(const plan::SheetNumber& number) const;
     [[nodiscard]] plan::SheetNumber numberOf(const std::string& name) const;
@@ -159,6 +167,7 @@ private:
     plan::WorkFacts facts_;
     std::map<std::string, plan::SheetNumber> numbers_;
     std::vector<cellar::NamedRow> beers_;
+    std::vector<cellar::LotRow> lots_;
     AskRows asks_;
     FactRows factRows_;
     Deadline timer_;

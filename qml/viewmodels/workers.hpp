@@ -134,6 +134,23 @@ public:
         pool_.start([work = std::move(work), back = backTo(receiver, done)] { back(work()); });
     }
 
+    /// The same for long `work(const Job&)`: `report(done, total)` comes on the UI thread as well.
+    /// What is returned stops it.
+    template <class Work, class Report, class Done>
+    std::shared_ptr<CancelToken> aside(QObject* receiver, Work work, Report report, Done done)
+    {
+        auto cancel = std::make_shared<CancelToken>();
+        cancels_.push_back(cancel);
+        auto over = [this, cancel, done = std::move(done)](auto answer) {
+            std::erase(cancels_, cancel);
+            done(std::move(answer));
+        };
+        pool_.start(
+            [cancel, work = std::move(work), tell = reportTo(receiver, std::move(report)),
+             back = backTo(receiver, std::move(over))] { back(work(Job(tell, cancel.get()))); });
+        return cancel;
+    }
+
     /// Whether anything that was asked for has not been answered yet.
     [[nodiscard]] bool isBusy() const { return pending_ > 0; }
 

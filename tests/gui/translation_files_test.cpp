@@ -1,5 +1,6 @@
 // The files of translations: complete, and made from the strings that are in the tree.
 #include "core/cellar/vocabulary.hpp"
+#include "core/plan/asks.hpp"
 #include "platform/app/core_texts.hpp"
 
 #include <QDirIterator>
@@ -191,9 +192,10 @@ private slots:
     // A string is looked for under the name of its class with namespaces, or of its QML file.
     void nameContextsAsTheyAreAtRunTime()
     {
-        QSet<QString> plain{"AlarmText",      "Calculating", "Calculators", "ErrorText",
-                            "Formats",        "NumberText",  "OutlookText", "Sheets",
-                            "StandardPlaces", "TakeBack",    "TasterText",  "Words"};
+        QSet<QString> plain{
+            "LotText",     "ReportText",     "TraceText", "AlarmText",  "BenchText",  "WindowSet",
+            "Calculating", "Calculators",    "ErrorText", "Formats",    "NumberText", "OutlookText",
+            "Sheets",      "StandardPlaces", "TakeBack",  "TasterText", "Words"};
         for (QDirIterator files(root + QStringLiteral("/qml"), {QStringLiteral("*.qml")},
                                 QDir::Files, QDirIterator::Subdirectories);
              files.hasNext();) {
@@ -225,6 +227,11 @@ private slots:
               cellar::verdicts(), cellar::nextUses(), cellar::usualSpirits(),
               cellar::usualWoods()}) {
             for (const std::string_view word : offered) {
+                QVERIFY2(isThere(word), std::string(word).c_str());
+            }
+        }
+        for (const plan::AskSpec& ask : plan::allAsks()) {
+            for (const std::string_view word : ask.words) {
                 QVERIFY2(isThere(word), std::string(word).c_str());
             }
         }

@@ -187,8 +187,8 @@ TEST_F(Acts, RefuseMeasurementsOutsideTheirRanges)
                   [&] { return recordReading(*cellar, {.barrel = full}); });
     expectRefused(OutOfRange, "ph_e2", "1001", "100 to 1000",
                   [&] { return recordReading(*cellar, {.barrel = full, .ph = 10.01}); });
-    expectRefused(OutOfRange, "temp_mc", "60001", "-20000 to 60000", [&] {
-        return recordReading(*cellar, {.barrel = full, .temperature = celsius(60.001)});
+    expectRefused(OutOfRange, "temp_mc", "100001", "-20000 to 100000", [&] {
+        return recordReading(*cellar, {.barrel = full, .temperature = celsius(100.001)});
     });
     expectRefused(NotFinite, "sg_e4", "", "", [&] {
         return recordReading(*cellar, {.barrel = full, .specificGravity = notANumber});

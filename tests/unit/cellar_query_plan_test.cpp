@@ -62,7 +62,7 @@ TEST(QueryPlan, OfEveryPagedQuerySortsNothing)
                 << query;
         }
     }
-    EXPECT_EQ(paged, 13);
+    EXPECT_EQ(paged, 14);
 }
 
 TEST(QueryPlan, ShowsAScanWhereThereIsOne)

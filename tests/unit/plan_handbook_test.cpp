@@ -7,7 +7,9 @@
 #include <fstream>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
+#include <map>
 #include <set>
+#include <vector>
 
 namespace spile::plan {
 
@@ -55,6 +57,24 @@ TEST(Handbook, HasNoPageOfNumbersWithoutACalculatorAndKeepsEachShort)
         EXPECT_LT(lines, 60) << name;
     }
     EXPECT_EQ(pages.size(), 12U);
+}
+
+// From the barrel to the bottle: where the numbers are from, and what can hurt.
+TEST(Handbook, HasPagesForEmptyingFinishingAndPackaging)
+{
+    const std::map<std::string_view, std::vector<std::string>> pages = {
+        {"emptying.md", {"Bernoulli (1738)", "Rous and Alderson", "7.32 kN", "1.465 psi"}},
+        {"finishing.md", {"Weiss, Marine Chemistry 2 (1974) 203", "27 CFR 25.15", "0.3 to 0.9"}},
+        {"packaging.md", {"27 CFR 7.65(c)", "1169/2011", "firkin"}}};
+    for (const auto& [name, parts] : pages) {
+        SCOPED_TRACE(name);
+        const std::string page = pageOf(name);
+        for (const std::string& part : parts) {
+            EXPECT_THAT(page, HasSubstr(part));
+        }
+        EXPECT_THAT(page, HasSubstr("Source: "));
+        EXPECT_THAT(page, HasSubstr("**Caution.**"));
+    }
 }
 
 }  // namespace spile::plan

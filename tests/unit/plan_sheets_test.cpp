@@ -117,14 +117,15 @@ TEST(ParseCautions, WantsNameWordsAndSource)
     EXPECT_FALSE(parseLabels("a |\n").has_value());
 }
 
-TEST(ShippedSheets, AreTheTenOfTheTrade)
+TEST(ShippedSheets, AreThoseOfTheTrade)
 {
     std::set<std::string> names;
     for (const Sheet& sheet : shippedSheets()) {
         names.insert(sheet.name);
     }
-    EXPECT_THAT(names, ElementsAre("between", "fill", "gauge", "leaks", "purge", "receive",
-                                   "sample_hole", "swell", "syringe", "top_up"));
+    EXPECT_THAT(names, ElementsAre("between", "carbonate", "empty", "fill", "finish", "gauge",
+                                   "leaks", "package", "purge", "receive", "sample_hole", "swell",
+                                   "syringe", "top_up", "treat"));
 }
 
 TEST(ShippedSheets, NameOnlyWhatThereIs)
@@ -145,6 +146,9 @@ TEST(ShippedSheets, NameOnlyWhatThereIs)
             }
             for (const std::string& caution : step.cautions) {
                 EXPECT_THAT(cautions, Contains(caution));
+            }
+            for (const Tick& tick : step.ticks) {
+                EXPECT_TRUE(namesIn(tick.words).empty()) << "no number is filled in there";
             }
             for (const Part& ask : step.asks) {
                 EXPECT_NE(findAsk(ask.name), nullptr) << ask.name;
@@ -212,6 +216,18 @@ TEST(ShippedSheets, StandACautionBeforeGasPressureSpiritAndTasting)
                 EXPECT_THAT(step.cautions, Contains("co2_room"));
                 EXPECT_THAT(step.cautions, Contains("vent_open"));
             }
+        }
+    }
+}
+
+// The words of cautions name numbers too: of a step that comes after what they are made from.
+TEST(ShippedSheets, NameNumbersInCautionsThatThereAre)
+{
+    const auto numbers = numberNames();
+    const auto cautions = parseCautions(textOf(folder / "cautions.txt")).value();
+    for (const Caution& caution : cautions) {
+        for (const std::string& name : namesIn(caution.words)) {
+            EXPECT_NE(std::find(numbers.begin(), numbers.end(), name), numbers.end()) << name;
         }
     }
 }

@@ -130,7 +130,8 @@ Result<ledger::NewEntry> stepEntry(const OpenWork& work, const StepEnd& end, con
 Result<SubjectId> beginWork(Cellar& cellar, const std::string& sheet, const std::string& firstStep,
                             const SubjectId& barrel, const SubjectId& person)
 {
-    SPILE_TRY(needSubject(cellar, "barrel", barrel));
+    SPILE_ASSIGN(lot, cellar.state().has(cellar.database(), "lot", barrel));
+    SPILE_TRY(lot ? Result<void>() : needSubject(cellar, "barrel", barrel));
     SPILE_TRY(needSubject(cellar, "person", person));
     SPILE_TRY(needWord("sheet", sheet));
     SPILE_TRY(needWord("step", firstStep));

@@ -34,7 +34,7 @@ struct WorkTimer {
 struct OpenWork {
     SubjectId run;
     std::string sheet;  // its name
-    SubjectId barrel;
+    SubjectId barrel;   // or the lot
     SubjectId person;
     std::string step;
     Instant begun;
@@ -44,6 +44,8 @@ struct OpenWork {
 };
 
 /// Errors    of all: those of every act; NotFound for work that is not open.
+///
+/// The work may be on a lot as well: then that stands for the barrel.
 [[nodiscard]] Result<SubjectId> beginWork(Cellar& cellar, const std::string& sheet,
                                           const std::string& firstStep, const SubjectId& barrel,
                                           const SubjectId& person);

@@ -8,14 +8,19 @@ namespace {
 
 constexpr std::string_view nothing = "none";
 // Those of packages(); kegs come first, so that bottles take the rest.
-constexpr std::array<std::string_view, 14> kegWords = {
-    "keg 20 L",        "keg 30 L",      "keg 50 L",        "keg 1/6 bbl",   "keg 1/4 bbl",
-    "keg 1/2 bbl",     "bottle 330 mL", "bottle 12 fl oz", "bottle 375 mL", "bottle 500 mL",
-    "bottle 22 fl oz", "bottle 750 mL", "bottle 1.5 L",    nothing};
-constexpr std::array<std::string_view, 14> bottleWords = {
+constexpr std::array<std::string_view, 21> kegWords = {
+    "keg 20 L",      "keg 30 L",      "keg 50 L",        "keg 1/6 bbl",
+    "keg 1/4 bbl",   "keg 1/2 bbl",   "bottle 330 mL",   "bottle 12 fl oz",
+    "bottle 375 mL", "bottle 500 mL", "bottle 22 fl oz", "bottle 750 mL",
+    "bottle 1.5 L",  "can 330 mL",    "can 12 fl oz",    "can 440 mL",
+    "can 16 fl oz",  "cask, pin",     "cask, firkin",    "cask, kilderkin",
+    nothing};
+constexpr std::array<std::string_view, 21> bottleWords = {
     "bottle 375 mL", "bottle 330 mL", "bottle 12 fl oz", "bottle 500 mL", "bottle 22 fl oz",
     "bottle 750 mL", "bottle 1.5 L",  "keg 20 L",        "keg 30 L",      "keg 50 L",
-    "keg 1/6 bbl",   "keg 1/4 bbl",   "keg 1/2 bbl",     nothing};
+    "keg 1/6 bbl",   "keg 1/4 bbl",   "keg 1/2 bbl",     "can 330 mL",    "can 12 fl oz",
+    "can 440 mL",    "can 16 fl oz",  "cask, pin",       "cask, firkin",  "cask, kilderkin",
+    nothing};
 constexpr std::string_view unitedStates = "US";
 constexpr std::array<std::string_view, 2> lawWords = {unitedStates, "EU"};
 

@@ -47,8 +47,10 @@ Finger {
                 if (asks.data(asks.index(row, 0), AskRows.Empty)) {
                     tap("more", need("number_" + name))
                 }
-            } else if (words[name] === undefined && kind === AskRows.Beer) {
-                write("typed_" + name, "Night Ferry")
+            } else if (name === "from_lot" && words[name] === undefined) {
+                continue // it may be left out, and is no name for a new one
+            } else if (words[name] === undefined && kind === AskRows.Named && name !== "lot_code") {
+                write("typed_" + name, name === "lot" ? "Harbour Light" : "Night Ferry")
             } else {
                 tap("chip" + (words[name] ?? 0), need("words_" + name))
             }

@@ -4,6 +4,7 @@
 #include "core/cellar/acts/registering.hpp"
 #include "core/cellar/acts/tasting.hpp"
 #include "core/cellar/acts/windows.hpp"
+#include "core/cellar/lots.hpp"
 #include "core/scan/barrel_code.hpp"
 #include "tests/gui/app/must.hpp"
 #include "tests/support/command.hpp"
@@ -239,6 +240,31 @@ void TestApp::giveWindow(const QString& attribute, int low, int high)
                 qFatal("the window is not given");
             }
         });
+}
+
+void TestApp::holdLot(const QString& lotId, const QString& reason)
+{
+    app_->workers().act(
+        this,
+        [lot = viewmodels::idOf<SubjectId>(lotId),
+         reason = reason.toStdString()](cellar::Cellar& cellar) -> Result<void> {
+            must(cellar::recordHold(cellar, lot, reason));
+            return {};
+        },
+        [](const Result<void>&) {});
+}
+
+void TestApp::clearHolds(const QString& lotId)
+{
+    app_->workers().act(
+        this,
+        [lot = viewmodels::idOf<SubjectId>(lotId)](cellar::Cellar& cellar) -> Result<void> {
+            for (const auto& hold : must(cellar::openHoldsOf(cellar.database(), lot))) {
+                must(cellar::recordClear(cellar, hold.entry, "sound"));
+            }
+            return {};
+        },
+        [](const Result<void>&) {});
 }
 
 void TestApp::learnOutlooks() { app_->outlooks().learnNow(); }

@@ -50,6 +50,9 @@ public:
     Q_INVOKABLE void beginWithBarrels(int barrels, int tastings);
     /// Besides: a full barrel of which nobody said what it holds.
     Q_INVOKABLE void addBarrelOfUnknownBeer(const QString& mark);
+    /// Besides: a lot of 100 L out of the barrel with that mark, with coconut that is to come out
+    /// in a week, and 120 bottles of 500 mL with that code.
+    Q_INVOKABLE void addLot(const QString& name, const QString& mark, const QString& lotCode);
     /// Besides: Ada has found that fault in the barrel with this mark.
     Q_INVOKABLE void tellFault(const QString& mark, const QString& fault);
     /// The id and the code, as it is shown, of the barrel with this mark.
@@ -67,6 +70,9 @@ public:
     Q_INVOKABLE bool hasLearned() const;
     /// How many days after their fill the barrels were first tasted.
     Q_INVOKABLE int dayOfFirstScore() const;
+    /// A laboratory is waited for; its results come.
+    Q_INVOKABLE void holdLot(const QString& lotId, const QString& reason);
+    Q_INVOKABLE void clearHolds(const QString& lotId);
     /// How many records there are in the cellar.
     Q_INVOKABLE int recordCount();
 
@@ -90,6 +96,7 @@ public:
     /// What `spile-desk --json` answers, in its own folder of this test.
     Q_INVOKABLE QString desk(const QStringList& arguments);
     Q_INVOKABLE QStringList stickFiles() const;
+    Q_INVOKABLE QString contentOf(const QString& file) const;
     /// The texts of the symbols that are read when a PDF file is printed, page by page.
     Q_INVOKABLE QStringList symbolsIn(const QString& file) const;
     /// Put a copy of the file where it outlives this device; return its path.
