@@ -136,6 +136,33 @@ Liquor Account::taken(std::size_t node) const
 
 Result<Account> accountOf(const Graph& graph) { return Following(graph).all(); }
 
+static void addTaken(const Node& node, const Liquor& liquor, LotBalance& balance)
+{
+    if (node.kind == Node::Kind::Package) {
+        const double lost = node.lost / *node.volume;
+        balance.lost = balance.lost + lost * liquor;
+        balance.packaged = balance.packaged + (1 - lost) * liquor;
+    } else if (node.kind == Node::Kind::Discard) {
+        balance.discarded = balance.discarded + liquor;
+    } else {
+        balance.passedOn = balance.passedOn + liquor;
+    }
+}
+
+static void addOddities(const Account& account, const SubjectId& lot, LotBalance& balance)
+{
+    for (std::size_t i = 0; i < account.oddities.size(); ++i) {
+        const Oddity& oddity = account.oddities[i];
+        if (account.oddLots[i] != lot) {
+            continue;
+        }
+        balance.strengthKnown &= oddity.what != Oddity::What::StrengthUnknown;
+        if (oddity.what == Oddity::What::MoreOutThanIn) {
+            balance.missing = balance.missing + oddity.volume;
+        }
+    }
+}
+
 Result<LotBalance> balanceOf(ledger::Database& database, const SubjectId& lot)
 {
     SPILE_ASSIGN(graph, graphAbove(database, lot));
@@ -150,31 +177,13 @@ Result<LotBalance> balanceOf(ledger::Database& database, const SubjectId& lot)
         balance.left = balance.left + account.left[in];
     }
     for (std::size_t at = 0; at < graph.nodes.size(); ++at) {
-        const Node& node = graph.nodes[at];
         for (const Part& part : account.parts[at]) {
-            if (graph.nodes[part.in].subject != lot) {
-                continue;
-            }
-            if (node.kind == Node::Kind::Package) {
-                const double lost = node.lost / *node.volume;
-                balance.lost = balance.lost + lost * part.liquor;
-                balance.packaged = balance.packaged + (1 - lost) * part.liquor;
-            } else if (node.kind == Node::Kind::Discard) {
-                balance.discarded = balance.discarded + part.liquor;
-            } else {
-                balance.passedOn = balance.passedOn + part.liquor;
+            if (graph.nodes[part.in].subject == lot) {
+                addTaken(graph.nodes[at], part.liquor, balance);
             }
         }
     }
-    for (std::size_t i = 0; i < account.oddities.size(); ++i) {
-        if (account.oddLots[i] == lot) {
-            const Oddity& oddity = account.oddities[i];
-            balance.strengthKnown &= oddity.what != Oddity::What::StrengthUnknown;
-            if (oddity.what == Oddity::What::MoreOutThanIn) {
-                balance.missing = balance.missing + oddity.volume;
-            }
-        }
-    }
+    addOddities(account, lot, balance);
     if (balance.left.mass() > Mass{}) {
         SPILE_ASSIGN(now, liquor::describe(balance.left));
         balance.now = now;

@@ -7,9 +7,7 @@
 
 namespace spile::trace {
 
-using cellar::WayFill;
 using cellar::WayIn;
-using cellar::WayKind;
 using cellar::WayOut;
 using cellar::WayTopUp;
 
@@ -101,13 +99,7 @@ private:
         }
         SPILE_ASSIGN(fill, fillOf(*in.source));
         if (!fill) {
-            SPILE_ASSIGN(lot, cellar::lotOf(database_, *in.source));
-            if (lot) {
-                want(*lot);
-            } else {
-                graph_.cutShort.push_back(graph_.nodes[at].subject);
-            }
-            return {};
+            return wantLotOf(at, *in.source);
         }
         std::vector<std::size_t> held = {*fill};
         SPILE_ASSIGN(topUps, cellar::topUpsOf(database_, in.entry));
@@ -115,6 +107,17 @@ private:
             held.push_back(addTopUp(topUp));
         }
         graph_.nodes[at].held = std::move(held);
+        return {};
+    }
+
+    Result<void> wantLotOf(std::size_t at, const EntryId& mix)
+    {
+        SPILE_ASSIGN(lot, cellar::lotOf(database_, mix));
+        if (lot) {
+            want(*lot);
+        } else {
+            graph_.cutShort.push_back(graph_.nodes[at].subject);
+        }
         return {};
     }
 
@@ -192,35 +195,50 @@ std::span<const std::size_t> sourcesOf(const Graph& graph, const Node& node)
 }
 
 // Ranks by a walk without recursion: a line of lots may be very long.
-void rank(Graph& graph)
-{
-    enum class Mark : std::uint8_t { New, Open, Done };
-    std::vector<Mark> marks(graph.nodes.size(), Mark::New);
-    std::vector<std::size_t> stack;
-    for (std::size_t start = 0; start < graph.nodes.size(); ++start) {
-        stack.push_back(start);
-        while (!stack.empty()) {
-            const std::size_t at = stack.back();
-            Node& node = graph.nodes[at];
-            if (marks[at] == Mark::New) {
-                marks[at] = Mark::Open;
-                for (const std::size_t source : sourcesOf(graph, node)) {
-                    if (marks[source] == Mark::New) {
-                        stack.push_back(source);
-                    }
-                }
-                continue;
-            }
-            stack.pop_back();
-            if (marks[at] == Mark::Open) {
-                marks[at] = Mark::Done;
-                for (const std::size_t source : sourcesOf(graph, node)) {
-                    node.rank = std::max(node.rank, graph.nodes[source].rank + 1);
-                }
+class Ranking {
+public:
+    explicit Ranking(Graph& graph) : graph_(graph), marks_(graph.nodes.size(), Mark::New) {}
+
+    void all()
+    {
+        for (std::size_t start = 0; start < graph_.nodes.size(); ++start) {
+            open_.push_back(start);
+            while (!open_.empty()) {
+                step();
             }
         }
     }
-}
+
+private:
+    enum class Mark : std::uint8_t { New, Open, Done };
+
+    // What a record descends from comes first; then the record.
+    void step()
+    {
+        const std::size_t at = open_.back();
+        Node& node = graph_.nodes[at];
+        if (marks_[at] == Mark::New) {
+            marks_[at] = Mark::Open;
+            for (const std::size_t source : sourcesOf(graph_, node)) {
+                if (marks_[source] == Mark::New) {
+                    open_.push_back(source);
+                }
+            }
+            return;
+        }
+        open_.pop_back();
+        if (marks_[at] == Mark::Open) {
+            marks_[at] = Mark::Done;
+            for (const std::size_t source : sourcesOf(graph_, node)) {
+                node.rank = std::max(node.rank, graph_.nodes[source].rank + 1);
+            }
+        }
+    }
+
+    Graph& graph_;
+    std::vector<Mark> marks_;
+    std::vector<std::size_t> open_;
+};
 
 }  // namespace
 
@@ -233,7 +251,7 @@ const Node* Graph::find(const EntryId& entry) const
 Result<Graph> graphAbove(ledger::Database& database, const SubjectId& lot)
 {
     SPILE_ASSIGN(graph, Reading(database).above(lot));
-    rank(graph);
+    Ranking(graph).all();
     graph.order.resize(graph.nodes.size());
     for (std::size_t i = 0; i < graph.order.size(); ++i) {
         graph.order[i] = i;

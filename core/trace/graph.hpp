@@ -16,19 +16,19 @@ namespace spile::trace {
 struct Node {
     enum class Kind : std::uint8_t { Fill, TopUp, Transfer, Finish, Package, Discard };
     EntryId entry;
-    Kind kind{};
     SubjectId subject;  // the barrel of a fill or top-up, else the lot
     cellar::WayOrder order;
-    std::optional<EntryId> mix;  // that it was taken of
     std::optional<Volume> volume;
     Volume lost{};  // of the volume, in packaging
     std::optional<double> alcoholByVolume, specificGravity;
-    std::optional<SubjectId> batch;   // of a fill or top-up
-    std::string substance, allergen;  // of a finish or top-up
     std::optional<Mass> mass;         // of a finish
+    std::string substance, allergen;  // of a finish or top-up
+    std::vector<std::size_t> held;    // of a transfer out of a barrel: its fill, and top-ups
+    std::optional<EntryId> mix;       // that it was taken of
+    std::optional<SubjectId> batch;   // of a fill or top-up
     std::optional<SubjectId> person;
-    std::vector<std::size_t> held;  // of a transfer out of a barrel: its fill, and top-ups
-    int rank = 0;                   // above all that it descends from
+    int rank = 0;  // above all that it descends from
+    Kind kind{};
 };
 
 struct Graph {

@@ -52,9 +52,10 @@ public:
 
     Result<void> climb(Upward& found)
     {
-        for (auto at = graph_.order.rbegin(); at != graph_.order.rend(); ++at) {
-            if (flow_[*at] > 0) {
-                SPILE_TRY(pass(*at, found));
+        for (std::size_t left = graph_.order.size(); left > 0; --left) {
+            const std::size_t at = graph_.order[left - 1];
+            if (flow_[at] > 0) {
+                SPILE_TRY(pass(at, found));
             }
         }
         SPILE_TRY(tellLots(found));

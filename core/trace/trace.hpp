@@ -45,7 +45,7 @@ struct Addition {
     std::optional<Mass> mass;
     std::optional<Volume> volume;
     Instant at;
-    double share = 0;  // of the traced beer, by mass: of spirit and the like put into a lot
+    double share = 0;         // of the traced beer, by mass: of spirit and the like put into a lot
     bool intoBarrel = false;  // a dose, not a finish
 };
 

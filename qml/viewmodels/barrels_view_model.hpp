@@ -38,7 +38,7 @@ public:
     [[nodiscard]] QStringList takeOuts() const;
     [[nodiscard]] QStringList takeOutsDue() const;
     /// The lot of one of them.
-    Q_INVOKABLE QString lotAt(int index) const;
+    [[nodiscard]] Q_INVOKABLE QString lotAt(int index) const;
     void refresh();
     Q_INVOKABLE void more();
 

@@ -17,9 +17,11 @@ using support::zipOf;
 
 static ZipContents sample()
 {
+    std::string large(70'000, 'w');
+    large += "\n\r\x1a";
     return {{"L7f3a/bagit.txt", "BagIt-Version: 1.0\n"},
             {"L7f3a/data/empty", ""},
-            {"L7f3a/data/att/0b1c", std::string(70'000, 'w') + "\n\r\x1a"}};
+            {"L7f3a/data/att/0b1c", large}};
 }
 
 TEST(ZipWriter, WritesWhatTheReaderReads)

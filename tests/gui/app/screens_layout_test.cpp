@@ -77,6 +77,9 @@ private slots:
             QVERIFY(app::Tour(*test.app(), shown.window()).run([&](const QString& name) {
                 // The four of a stepper share the width of the phone; so do the keys of a code.
                 static const QStringList fourInARow{QStringLiteral("draw"),
+                                                    QStringLiteral("bench"),
+                                                    QStringLiteral("lot-pour-away"),
+                                                    QStringLiteral("barrel-cost"),
                                                     QStringLiteral("taste-readings"),
                                                     QStringLiteral("record-gauge"),
                                                     QStringLiteral("record-empty"),
