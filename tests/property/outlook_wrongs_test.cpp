@@ -101,23 +101,30 @@ RC_GTEST_PROP(Property22, EachHypothesisIsAFitOfItsOwn, ())
     }
 }
 
-RC_GTEST_PROP(Property22, AScoreFarOffIsTheFirstSuspect, ())
+// Not always: about one barrel of some thousands is such that nothing need be wrong.
+TEST(Property22, AScoreFarOffIsTheFirstSuspect)
 {
-    test::Draws draws(*rc::gen::inRange<std::uint64_t>(1, 1'000'000'000));
-    constexpr int tasters = 3;
-    CourseModel model = test::modelFor(tasters);
-    test::SimulatedBarrel barrel =
-        test::drawBarrel(test::drawFromPrior(model.prior, draws), tasters, 0, draws);
-    barrel.sigma = 0.6;
-    for (int month = 6; month < 12; ++month) {
-        test::sit(barrel, month, true, draws);
+    constexpr int barrels = 1000;
+    int missed = 0;
+    for (int i = 0; i < barrels; ++i) {
+        test::Draws draws(1 + static_cast<std::uint64_t>(i) * 7919);
+        constexpr int tasters = 3;
+        CourseModel model = test::modelFor(tasters);
+        test::SimulatedBarrel barrel =
+            test::drawBarrel(test::drawFromPrior(model.prior, draws), tasters, 0, draws);
+        barrel.sigma = 0.6;
+        for (int month = 6; month < 12; ++month) {
+            test::sit(barrel, month, true, draws);
+        }
+        model.wrongs.chance = 0.03;
+        const auto moved = static_cast<std::size_t>(i) * 31 % barrel.data.scores.size();
+        barrel.data.scores[moved].line += i % 2 == 0 ? 6.0 : -6.0;
+        const Suspect first = Course(model, barrel.data).suspects().front();
+        const bool found =
+            first.what == Suspect::What::Score && first.which == static_cast<int>(moved);
+        missed += found ? 0 : 1;
     }
-    model.wrongs.chance = 0.03;
-    const auto moved = *rc::gen::inRange<std::size_t>(0, barrel.data.scores.size());
-    barrel.data.scores[moved].line += *rc::gen::element(-6.0, 6.0);
-    const std::vector<Suspect> suspects = Course(model, barrel.data).suspects();
-    RC_ASSERT(suspects[0].what == Suspect::What::Score);
-    RC_ASSERT(suspects[0].which == static_cast<int>(moved));
+    EXPECT_LE(missed, 3);
 }
 
 RC_GTEST_PROP(Property23, TheOrderOfBarrelsDoesNotMatterInTheEnd, ())
