@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <charconv>
+#include <map>
 
 namespace spile::plan {
 
@@ -151,6 +152,16 @@ private:
         return {};
     }
 
+    static std::optional<SheetFor> forWhat(std::string_view word)
+    {
+        static const std::map<std::string_view, SheetFor> words = {{"any", SheetFor::Any},
+                                                                   {"empty", SheetFor::Empty},
+                                                                   {"full", SheetFor::Full},
+                                                                   {"lot", SheetFor::Lot}};
+        const auto found = words.find(word);
+        return found == words.end() ? std::nullopt : std::optional(found->second);
+    }
+
     Result<void> takeOwn(std::string_view line, std::string_view key, std::string_view value)
     {
         if (key == "sheet" && isName(value)) {
@@ -159,12 +170,8 @@ private:
             sheet_.title = value;
         } else if (key == "only" && isName(value)) {
             sheet_.only = value;
-        } else if (key == "for" &&
-                   (value == "any" || value == "empty" || value == "full" || value == "lot")) {
-            sheet_.barrels = value == "any"     ? SheetFor::Any
-                             : value == "empty" ? SheetFor::Empty
-                             : value == "full"  ? SheetFor::Full
-                                                : SheetFor::Lot;
+        } else if (const auto barrels = forWhat(value); key == "for" && barrels) {
+            sheet_.barrels = *barrels;
         } else {
             return malformed(line, "sheet, title, for: empty, full, any or lot, only, or a step");
         }

@@ -76,13 +76,18 @@ Column {
         text: qsTr("When barrels are ready")
         onFired: pads.app.openCalendar()
     }
-    Row {
+    Grid {
+        id: more
+
+        readonly property real half: (pads.width - Theme.gap) / 2
+
         width: parent.width
+        columns: 2
         spacing: Theme.gap
 
         Pad {
             objectName: "lots"
-            width: (parent.width - 2 * Theme.gap) / 3
+            width: more.half
             small: true
             text: qsTr("Lots")
             name: qsTr("Lots: beer on its way to packages")
@@ -90,7 +95,7 @@ Column {
         }
         Pad {
             objectName: "trace"
-            width: (parent.width - 2 * Theme.gap) / 3
+            width: more.half
             small: true
             text: qsTr("Trace")
             name: qsTr("Trace: where beer came from and where it went")
@@ -98,20 +103,20 @@ Column {
         }
         Pad {
             objectName: "reports"
-            width: (parent.width - 2 * Theme.gap) / 3
+            width: more.half
             small: true
             text: qsTr("Reports")
             name: qsTr("Reports: duty, losses, costs")
             onFired: pads.app.openReports()
         }
-    }
-    Pad {
-        objectName: "labels"
-        width: parent.width
-        small: true
-        text: qsTr("Labels")
-        name: qsTr("Labels for the barrels' heads")
-        onFired: pads.app.openLabels()
+        Pad {
+            objectName: "labels"
+            width: more.half
+            small: true
+            text: qsTr("Labels")
+            name: qsTr("Labels for the barrels' heads")
+            onFired: pads.app.openLabels()
+        }
     }
     SectionTitle {
         width: parent.width
