@@ -19,8 +19,8 @@ FocusScope {
     // While a flight is tasted no list and no history stands beside the page.
     readonly property bool blind: shell.app.blind
     readonly property Navigator navigator: shell.app.navigator
-    // The bench is of no single barrel: it has the room of the history as well.
-    readonly property bool historyShown: shell.threeColumns && shell.navigator.page !== Navigator.Bench
+    // What is of no single barrel has the room of the history as well.
+    readonly property bool historyShown: shell.threeColumns && shell.navigator.besideHistory
 
     LayoutMirroring.childrenInherit: true
 

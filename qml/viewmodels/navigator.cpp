@@ -21,6 +21,13 @@ Navigator::Page Navigator::listPage() const
     return root() == Today ? Today : Due;
 }
 
+bool Navigator::isBesideHistory() const
+{
+    static const QList<Page> ofSeveral{Bench,     BenchGlasses, Lots,  Lot,
+                                       LotRecord, LotBarrels,   Trace, Reports};
+    return !ofSeveral.contains(page());
+}
+
 void Navigator::go(Page root) { set({root}); }
 
 void Navigator::open(Page page)

@@ -19,6 +19,8 @@ class Navigator : public QObject {
     /// it.
     Q_PROPERTY(Page listPage READ listPage NOTIFY changed FINAL)
     Q_PROPERTY(bool detailShown READ isDetailShown NOTIFY changed FINAL)
+    /// Whether a barrel's history may stand beside the page: it does not beside what is of several.
+    Q_PROPERTY(bool besideHistory READ isBesideHistory NOTIFY changed FINAL)
 
 public:
     enum Page {
@@ -70,6 +72,7 @@ public:
     [[nodiscard]] Page root() const { return pages_.first(); }
     [[nodiscard]] bool canGoBack() const { return pages_.size() > 1; }
     [[nodiscard]] Page listPage() const;
+    [[nodiscard]] bool isBesideHistory() const;
     [[nodiscard]] bool isDetailShown() const { return page() != listPage(); }
     [[nodiscard]] const QList<Page>& pages() const { return pages_; }
 
