@@ -108,7 +108,7 @@ void AppViewModel::emptyBarrel(const QString& barrelId)
             navigator_.remove(Navigator::LotBarrels);
             barrel_.show((*row)->barrel);
             if (people_.who()) {
-                work_.begin("empty", (*row)->barrel);
+                work_.begin("empty", (*row)->barrel, lot_.name());
             } else {
                 wantedSheet_ = "empty";
                 askWho();

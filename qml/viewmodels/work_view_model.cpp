@@ -51,7 +51,8 @@ Result<WorkViewModel::Seen> WorkViewModel::see(cellar::Cellar& cellar, const Sub
     return seen;
 }
 
-void WorkViewModel::begin(const std::string& sheet, const SubjectId& subject)
+void WorkViewModel::begin(const std::string& sheet, const SubjectId& subject,
+                          const QString& intoLot)
 {
     const plan::Sheet* wanted = sheets_.find(sheet);
     const plan::Step* first = wanted == nullptr ? nullptr : plan::firstStep(*wanted, {});
@@ -60,8 +61,8 @@ void WorkViewModel::begin(const std::string& sheet, const SubjectId& subject)
     }
     context_.workers.act(
         this,
-        [=, &sheets = sheets_, person = *people_.who(),
-         step = first->name](cellar::Cellar& cellar) -> Result<Seen> {
+        [=, &sheets = sheets_, person = *people_.who(), step = first->name,
+         lot = intoLot.toStdString()](cellar::Cellar& cellar) -> Result<Seen> {
             SPILE_ASSIGN(open, cellar::openWork(cellar));
             const auto same = std::find_if(open.begin(), open.end(), [&](const auto& work) {
                 return work.barrel == subject && work.sheet == sheet;
@@ -71,6 +72,9 @@ void WorkViewModel::begin(const std::string& sheet, const SubjectId& subject)
                 return see(cellar, same->run, sheets);
             }
             SPILE_ASSIGN(run, cellar::beginWork(cellar, sheet, step, subject, person));
+            if (!lot.empty()) {
+                SPILE_TRY(cellar::keepValue(cellar, run, "lot", cellar::WorkValue{{}, lot}));
+            }
             return see(cellar, run, sheets);
         },
         [this](Result<Seen> seen) {

@@ -65,7 +65,8 @@ public:
                   QObject* parent = nullptr);
 
     /// Begin the sheet with that barrel or lot, or go on with it if it is open here already.
-    void begin(const std::string& sheet, const SubjectId& subject);
+    /// A barrel that is emptied into a lot has its name filled in.
+    void begin(const std::string& sheet, const SubjectId& subject, const QString& intoLot = {});
     void resume(const SubjectId& run);
     /// The tasting sheet of the step that is shown has been closed.
     void tasted(const SubjectId& barrel);

@@ -77,6 +77,14 @@ AppStage {
             tap("row1")
             tryCompare(stage.app.navigator, "page", Navigator.Steps)
             compare(stage.app.work.barrelName, "Rum 2")
+            // The lot that it was taken in for is filled in.
+            for (let step = 0; stage.app.work.stepName !== "where_to" && step < 5; ++step) {
+                const before = stage.app.work.stepName
+                stage.app.work.skip(0)
+                tryVerify(() => stage.app.work.stepName !== before)
+            }
+            compare(stage.app.work.stepName, "where_to")
+            verify(stage.app.work.missing.indexOf("lot") < 0, stage.app.work.missing)
             stage.app.goBack()
             tryCompare(stage.app.navigator, "page", Navigator.Lot)
             stage.app.goBack()
