@@ -18,7 +18,7 @@ struct RecordedFile {
     sqlite3_file asSqlite;  // first, since SQLite sees only this
     sqlite3_io_methods methods;
     RecordedDisk* disk = nullptr;
-    Path path;
+    const Path* path = nullptr;
 };
 
 RecordedFile* ours(sqlite3_file* file) { return reinterpret_cast<RecordedFile*>(file); }
@@ -61,7 +61,7 @@ int writeFile(sqlite3_file* file, const void* bytes, int count, sqlite3_int64 of
     call.offset = static_cast<std::uint64_t>(offset);
     const auto* first = static_cast<const std::uint8_t*>(bytes);
     call.bytes.assign(first, first + count);
-    ours(file)->disk->note(std::move(call), ours(file)->path);
+    ours(file)->disk->note(std::move(call), *ours(file)->path);
     return below(file)->pMethods->xWrite(below(file), bytes, count, offset);
 }
 
@@ -69,7 +69,7 @@ int truncateFile(sqlite3_file* file, sqlite3_int64 size)
 {
     DiskCall call = sqliteCall(DiskCall::Kind::Truncate);
     call.offset = static_cast<std::uint64_t>(size);
-    ours(file)->disk->note(std::move(call), ours(file)->path);
+    ours(file)->disk->note(std::move(call), *ours(file)->path);
     return below(file)->pMethods->xTruncate(below(file), size);
 }
 
@@ -78,7 +78,7 @@ int syncFile(sqlite3_file* file, int)
     if (const auto refused = ours(file)->disk->refusal(RecordedDisk::Refuse::Sync)) {
         return *refused;
     }
-    ours(file)->disk->note(sqliteCall(DiskCall::Kind::Sync), ours(file)->path);
+    ours(file)->disk->note(sqliteCall(DiskCall::Kind::Sync), *ours(file)->path);
     return SQLITE_OK;
 }
 
@@ -111,7 +111,7 @@ int openFile(sqlite3_vfs* vfs, const char* name, sqlite3_file* file, int flags, 
 {
     auto* recorded = new (file) RecordedFile{};
     recorded->disk = below(vfs).disk;
-    recorded->path = name == nullptr ? "" : name;
+    recorded->path = &recorded->disk->kept(name == nullptr ? "" : name);
     const bool there = name != nullptr && std::filesystem::exists(name);
     const int result = below(vfs).vfs->xOpen(below(vfs).vfs, name, below(file), flags, outFlags);
     if (below(file)->pMethods == nullptr) {  // then SQLite will not close it
@@ -120,7 +120,7 @@ int openFile(sqlite3_vfs* vfs, const char* name, sqlite3_file* file, int flags, 
         return result;
     }
     if (!there && name != nullptr) {
-        recorded->disk->note(sqliteCall(DiskCall::Kind::Create), recorded->path);
+        recorded->disk->note(sqliteCall(DiskCall::Kind::Create), *recorded->path);
     }
     recorded->methods = methodsFor(*below(file)->pMethods);
     recorded->asSqlite.pMethods = &recorded->methods;
@@ -282,6 +282,12 @@ void RecordedDisk::note(DiskCall call, const Path& path)
     call.path = relative;
     const std::lock_guard guard(mutex_);
     calls_.push_back(std::move(call));
+}
+
+const Path& RecordedDisk::kept(const char* path)
+{
+    const std::lock_guard guard(mutex_);
+    return *paths_.emplace(path).first;
 }
 
 void RecordedDisk::refuse(Refuse what, std::size_t after, bool lasting, bool full)

@@ -9,6 +9,7 @@
 #include <memory>
 #include <mutex>
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -57,6 +58,8 @@ public:
     /// How many of them there were since, and whether one was refused.
     [[nodiscard]] std::size_t asked() const { return asked_; }
     [[nodiscard]] bool refused() const { return refused_; }
+    /// For the VFS: a path that lasts as long as this.
+    [[nodiscard]] const Path& kept(const char* path);
     /// For the VFS: whether this call fails, and how.
     [[nodiscard]] std::optional<int> refusal(Refuse what);
     /// Note a call; nothing outside the folder is noted.
@@ -74,6 +77,7 @@ private:
     std::unique_ptr<FileSystem> files_;
     std::mutex mutex_;
     std::vector<DiskCall> calls_;
+    std::set<Path> paths_;
     struct Refusal {
         Refuse what;
         std::size_t after;
