@@ -69,7 +69,7 @@ private:
                                                  const EntryId& id, const ledger::Fields& fields);
 
     std::unordered_map<std::string_view, KindStatements> statements_;  // by kind
-    std::set<SubjectId> touched_;  // barrels whose summary is to be made anew
+    std::set<SubjectId> touched_;       // barrels whose summary is to be made anew
     std::vector<EntryId> corrections_;  // that came since the last settle()
 };
 

@@ -31,7 +31,7 @@ inline constexpr std::string_view movements =
     "(SELECT sum(x.volume_ml) FROM " table                \
     " AS x WHERE x.subject = e.subject AND x.voided = 0 " \
     "AND x.when_ms >= f.when_ms AND x.when_ms <= e.when_ms)"
-#define SPILE_ENDED_STAY                                                                   \
+#define SPILE_ENDED_STAY \
     "SELECT f.entry, e.subject, b.mark, b.code, (SELECT name FROM state_batch AS n WHERE " \
     "n.subject " \
     "= f.batch AND n.voided = 0 ORDER BY n.when_ms, n.device, n.seq LIMIT 1), f.when_ms, " \

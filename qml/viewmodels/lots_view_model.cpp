@@ -35,8 +35,11 @@ QVariant LotRows::data(const QModelIndex& index, int role) const
 
 QHash<int, QByteArray> LotRows::roleNames() const
 {
-    return {
-        {LotId, "lotId"}, {Title, "title"}, {Left, "leftText"}, {Detail, "detail"}, {Held, "heldWord"}};
+    return {{LotId, "lotId"},
+            {Title, "title"},
+            {Left, "leftText"},
+            {Detail, "detail"},
+            {Held, "heldWord"}};
 }
 
 LotsViewModel::LotsViewModel(Context& context, QObject* parent)

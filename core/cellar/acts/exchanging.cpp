@@ -10,7 +10,8 @@ Result<DayFileOut> handOut(Cellar& cellar, const Path& file, const std::optional
     DayFileOut out;
     SPILE_ASSIGN(sheets, openSheets(cellar));
     out.openSheets = std::move(sheets);
-    SPILE_ASSIGN(handed, ledger::handOut(cellar.ledger(), file, to, programVersion, job, passphrase));
+    SPILE_ASSIGN(handed,
+                 ledger::handOut(cellar.ledger(), file, to, programVersion, job, passphrase));
     out.file = handed;
     return out;
 }
