@@ -38,6 +38,24 @@ Cell cellOf(const Row& row, int column)
 
 }  // namespace
 
+std::string csvCell(const Cell& cell)
+{
+    if (const auto* integer = std::get_if<std::int64_t>(&cell)) {
+        return std::to_string(*integer);
+    }
+    const auto* text = std::get_if<std::string>(&cell);
+    if (text == nullptr || text->empty()) {
+        return {};
+    }
+    // What a spreadsheet would take for a formula is shown as text.
+    constexpr std::string_view formulas = "=+-@\t\r";
+    std::string quoted = formulas.find(text->front()) == std::string_view::npos ? "\"" : "\"'";
+    for (const char c : *text) {
+        quoted += c == '"' ? "\"\"" : std::string(1, c);
+    }
+    return quoted + "\"";
+}
+
 Result<void> eachEntry(Database& database,
                        const std::function<Result<void>(const ExportedEntry&)>& use)
 {

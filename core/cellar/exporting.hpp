@@ -34,6 +34,9 @@ struct ExportedEntry {
 
 /// A cell of a table: nothing, an integer, text, or an id in hexadecimal digits.
 using Cell = std::variant<std::monostate, std::int64_t, std::string>;
+/// The cell as it stands in a CSV file (RFC 4180): text in quotes, and what a spreadsheet would
+/// take for a formula behind an apostrophe.
+[[nodiscard]] std::string csvCell(const Cell& cell);
 
 /// The rows of one kind with all corrections in them, those that were voided left out.
 struct ExportedTable {

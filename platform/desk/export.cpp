@@ -91,41 +91,22 @@ json jsonOf(const ExportedEntry& entry)
     return object;
 }
 
-}  // namespace
-
-std::string csvCell(const Cell& cell)
-{
-    if (const auto* integer = std::get_if<std::int64_t>(&cell)) {
-        return std::to_string(*integer);
-    }
-    const auto* text = std::get_if<std::string>(&cell);
-    if (text == nullptr || text->empty()) {
-        return {};
-    }
-    // What a spreadsheet would take for a formula is shown as text.
-    constexpr std::string_view formulas = "=+-@\t\r";
-    std::string quoted = formulas.find(text->front()) == std::string_view::npos ? "\"" : "\"'";
-    for (const char c : *text) {
-        quoted += c == '"' ? "\"\"" : std::string(1, c);
-    }
-    return quoted + "\"";
-}
-
-namespace {
-
 Result<void> write(OutputFile& file, const std::string& text) { return file.append(asBytes(text)); }
 
 class Exporting {
 public:
-    Exporting(FileSystem& files, cellar::Cellar& cellar, Path folder)
-        : files_(files), cellar_(cellar), folder_(std::move(folder))
+    Exporting(FileSystem& files, cellar::Cellar& cellar, const Path& folder)
+        : files_(files), cellar_(cellar), whole_(folder), folder_(folder.string() + ".unfinished")
     {
     }
 
     Result<json> all()
     {
-        if (files_.exists(folder_)) {
-            return fail(ErrorCode::Conflict, folder_.string(), "it exists", "a new folder's name");
+        for (const Path& taken : {whole_, folder_}) {
+            if (files_.exists(taken)) {
+                return fail(ErrorCode::Conflict, taken.string(), "it exists",
+                            "a new folder's name");
+            }
         }
         for (const Path& part : {folder_, folder_ / "tables", folder_ / "photos"}) {
             SPILE_TRY(files_.makeFolder(part));
@@ -139,8 +120,10 @@ public:
         }
         SPILE_ASSIGN(photos, copyPhotos());
         SPILE_TRY(files_.syncFolder(folder_));
+        SPILE_TRY(files_.rename(folder_, whole_));
+        SPILE_TRY(files_.syncFolder(folderOf(whole_)));
         return json{
-            {"folder", folder_.string()}, {"records", entries}, {"rows", rows}, {"photos", photos}};
+            {"folder", whole_.string()}, {"records", entries}, {"rows", rows}, {"photos", photos}};
     }
 
 private:
@@ -170,7 +153,7 @@ private:
             std::string line;
             for (std::size_t i = 0; i < cells.size(); ++i) {
                 line += i > 0 ? "," : "";
-                line += csvCell(cells[i]);
+                line += cellar::csvCell(cells[i]);
             }
             return write(*file, line + "\r\n");
         }));
@@ -190,7 +173,8 @@ private:
 
     FileSystem& files_;
     cellar::Cellar& cellar_;
-    Path folder_;
+    Path whole_;
+    Path folder_;  // until all of it is there
 };
 
 }  // namespace

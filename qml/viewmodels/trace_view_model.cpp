@@ -257,6 +257,9 @@ void TraceViewModel::act(int index)
         const auto entry = idOf<EntryId>(line->id);
         const auto put = std::find_if(up_->additions.begin(), up_->additions.end(),
                                       [&](const auto& one) { return one.entry == entry; });
+        if (put == up_->additions.end()) {
+            return;
+        }
         start.what = What::Substance;
         start.substance = name = put->substance;
     }

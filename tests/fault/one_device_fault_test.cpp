@@ -5,6 +5,7 @@
 #include "core/cellar/acts/exchanging.hpp"
 #include "core/cellar/acts/photographing.hpp"
 #include "core/cellar/checking.hpp"
+#include "core/cellar/exporting.hpp"
 #include "core/cellar/queries.hpp"
 #include "tests/support/small_cellar.hpp"
 
@@ -41,6 +42,7 @@ using Fault43_HugePhoto = OneDevice;
 using Fault44_MalformedPicture = OneDevice;
 using Fault45_StrangeText = OneDevice;
 using Fault46_SqlInText = OneDevice;
+using Fault47_FormulaInAnExport = OneDevice;
 using Fault49_NumbersBeyondTheirRange = OneDevice;
 using Fault65_TakeInThatIsStopped = OneDevice;
 using Fault67_FaultyStateOfAnEarlierVersion = OneDevice;
@@ -138,6 +140,28 @@ TEST_F(Fault46_SqlInText, IsOnlyText)
         EXPECT_EQ(noteOfLastDraw(), text);
     }
     EXPECT_EQ(support::problemsOf(*cellar), "");
+}
+
+TEST_F(Fault47_FormulaInAnExport, IsOnlyText)
+{
+    EXPECT_EQ(csvCell(std::string("=cmd|' /C calc'!A0")), "\"'=cmd|' /C calc'!A0\"");
+    for (const char* begins : {"+1", "-1", "@sum", "\t=1", "\r=1"}) {
+        EXPECT_EQ(csvCell(std::string(begins)), "\"'" + std::string(begins) + "\"");
+    }
+    EXPECT_EQ(csvCell(std::string("say \"ah\"")), "\"say \"\"ah\"\"\"");
+    EXPECT_EQ(csvCell(std::int64_t{-5}), "-5");  // a number is no text
+    EXPECT_EQ(csvCell(Cell()), "");
+    ASSERT_TRUE(draw("=1+1"));
+    bool found = false;
+    for (const ExportedTable& table : exportedTables()) {
+        ASSERT_TRUE(eachRow(cellar->database(), table, [&](std::span<const Cell> cells) {
+            for (const Cell& cell : cells) {
+                found |= csvCell(cell) == "\"'=1+1\"";
+            }
+            return Result<void>();
+        }));
+    }
+    EXPECT_TRUE(found);
 }
 
 TEST_F(Fault49_NumbersBeyondTheirRange, AreRefusedByName)

@@ -1,7 +1,6 @@
 #include "tests/support/counting_vfs.hpp"
 
-#include <new>
-#include <sqlite3.h>
+#include "tests/support/passing_vfs.hpp"
 
 namespace spile::support {
 
@@ -55,146 +54,62 @@ std::uint64_t VfsCounter::unsynced(std::string_view suffix) const
 
 namespace {
 
-// SQLite gives us memory for one of these; the file of the VFS below follows it.
 struct CountingFile {
-    sqlite3_file asSqlite;  // first, since SQLite sees only this
+    sqlite3_file asSqlite;
     sqlite3_io_methods methods;
     std::string name;
 };
 
 struct Layer {
     VfsCounter counter;
-    sqlite3_vfs* below = nullptr;
+    VfsBelow below;
     sqlite3_vfs vfs{};
 };
 
-}  // namespace
-
-static Layer& layer()
+Layer& layer()
 {
     static Layer one;
     return one;
 }
 
-static CountingFile* ours(sqlite3_file* file) { return reinterpret_cast<CountingFile*>(file); }
-
-static sqlite3_file* below(sqlite3_file* file)
+int writeFile(sqlite3_file* file, const void* bytes, int count, sqlite3_int64 offset)
 {
-    return reinterpret_cast<sqlite3_file*>(ours(file) + 1);
+    layer().counter.count(layerOf<CountingFile>(file)->name, &VfsCounter::Counts::writes);
+    return passFile<CountingFile, &sqlite3_io_methods::xWrite>(file, bytes, count, offset);
 }
 
-static sqlite3_vfs* below(sqlite3_vfs* vfs) { return static_cast<sqlite3_vfs*>(vfs->pAppData); }
-
-// Makes the call on the file below; for the methods that are only passed through.
-template <auto method, class... Args>
-static auto passFile(sqlite3_file* file, Args... args)
+int syncFile(sqlite3_file* file, int flags)
 {
-    return (below(file)->pMethods->*method)(below(file), args...);
+    layer().counter.count(layerOf<CountingFile>(file)->name, &VfsCounter::Counts::syncs);
+    return layer().counter.passesSyncsOn()
+               ? passFile<CountingFile, &sqlite3_io_methods::xSync>(file, flags)
+               : SQLITE_OK;
 }
 
-template <auto method, class... Args>
-static auto passVfs(sqlite3_vfs* vfs, Args... args)
+int openFile(sqlite3_vfs* vfs, const char* name, sqlite3_file* file, int flags, int* outFlags)
 {
-    return (below(vfs)->*method)(below(vfs), args...);
-}
-
-static int closeFile(sqlite3_file* file)
-{
-    const int result = below(file)->pMethods->xClose(below(file));
-    ours(file)->~CountingFile();
-    return result;
-}
-
-static int writeFile(sqlite3_file* file, const void* bytes, int count, sqlite3_int64 offset)
-{
-    layer().counter.count(ours(file)->name, &VfsCounter::Counts::writes);
-    return below(file)->pMethods->xWrite(below(file), bytes, count, offset);
-}
-
-static int syncFile(sqlite3_file* file, int flags)
-{
-    layer().counter.count(ours(file)->name, &VfsCounter::Counts::syncs);
-    return layer().counter.passesSyncsOn() ? below(file)->pMethods->xSync(below(file), flags)
-                                           : SQLITE_OK;
-}
-
-static sqlite3_io_methods methodsFor(const sqlite3_io_methods& real)
-{
-    using Io = sqlite3_io_methods;
-    Io methods{};
-    methods.iVersion = real.iVersion;  // SQLite uses no method that is newer than this
-    methods.xClose = closeFile;
-    methods.xRead = passFile<&Io::xRead>;
-    methods.xWrite = writeFile;
-    methods.xTruncate = passFile<&Io::xTruncate>;
-    methods.xSync = syncFile;
-    methods.xFileSize = passFile<&Io::xFileSize>;
-    methods.xLock = passFile<&Io::xLock>;
-    methods.xUnlock = passFile<&Io::xUnlock>;
-    methods.xCheckReservedLock = passFile<&Io::xCheckReservedLock>;
-    methods.xFileControl = passFile<&Io::xFileControl>;
-    methods.xSectorSize = passFile<&Io::xSectorSize>;
-    methods.xDeviceCharacteristics = passFile<&Io::xDeviceCharacteristics>;
-    methods.xShmMap = passFile<&Io::xShmMap>;
-    methods.xShmLock = passFile<&Io::xShmLock>;
-    methods.xShmBarrier = passFile<&Io::xShmBarrier>;
-    methods.xShmUnmap = passFile<&Io::xShmUnmap>;
-    methods.xFetch = passFile<&Io::xFetch>;
-    methods.xUnfetch = passFile<&Io::xUnfetch>;
-    return methods;
-}
-
-static int openFile(sqlite3_vfs* vfs, const char* name, sqlite3_file* file, int flags,
-                    int* outFlags)
-{
-    auto* counting = new (file) CountingFile{};
-    const int result = below(vfs)->xOpen(below(vfs), name, below(file), flags, outFlags);
-    if (below(file)->pMethods == nullptr) {  // then SQLite will not close it
-        counting->~CountingFile();
-        file->pMethods = nullptr;
+    int result = SQLITE_OK;
+    auto* counting = openBelow<CountingFile>(vfs, name, file, flags, outFlags, result);
+    if (counting == nullptr) {
         return result;
     }
     counting->name = name == nullptr ? "" : name;
-    counting->methods = methodsFor(*below(file)->pMethods);
-    counting->asSqlite.pMethods = &counting->methods;
+    sqlite3_io_methods methods =
+        passingMethods<CountingFile>(*fileBelow<CountingFile>(file)->pMethods);
+    methods.xWrite = writeFile;
+    methods.xSync = syncFile;
+    useMethods(*counting, methods);
     layer().counter.count(counting->name, &VfsCounter::Counts::opens);
     return result;
 }
 
-static sqlite3_vfs vfsOver(sqlite3_vfs& real)
-{
-    using Vfs = sqlite3_vfs;
-    Vfs vfs{};
-    vfs.iVersion = real.iVersion;
-    vfs.szOsFile = static_cast<int>(sizeof(CountingFile)) + real.szOsFile;
-    vfs.mxPathname = real.mxPathname;
-    vfs.zName = "counting";
-    vfs.pAppData = &real;
-    vfs.xOpen = openFile;
-    vfs.xDelete = passVfs<&Vfs::xDelete>;
-    vfs.xAccess = passVfs<&Vfs::xAccess>;
-    vfs.xFullPathname = passVfs<&Vfs::xFullPathname>;
-    vfs.xDlOpen = passVfs<&Vfs::xDlOpen>;
-    vfs.xDlError = passVfs<&Vfs::xDlError>;
-    vfs.xDlSym = [](sqlite3_vfs* self, void* library, const char* symbol) {
-        return below(self)->xDlSym(below(self), library, symbol);
-    };
-    vfs.xDlClose = passVfs<&Vfs::xDlClose>;
-    vfs.xRandomness = passVfs<&Vfs::xRandomness>;
-    vfs.xSleep = passVfs<&Vfs::xSleep>;
-    vfs.xCurrentTime = passVfs<&Vfs::xCurrentTime>;
-    vfs.xGetLastError = passVfs<&Vfs::xGetLastError>;
-    vfs.xCurrentTimeInt64 = passVfs<&Vfs::xCurrentTimeInt64>;
-    vfs.xSetSystemCall = passVfs<&Vfs::xSetSystemCall>;
-    vfs.xGetSystemCall = passVfs<&Vfs::xGetSystemCall>;
-    vfs.xNextSystemCall = passVfs<&Vfs::xNextSystemCall>;
-    return vfs;
-}
+}  // namespace
 
 VfsCounter& registerCountingVfs()
 {
     static const bool registered = [] {
-        layer().vfs = vfsOver(*sqlite3_vfs_find(nullptr));
+        layer().below.vfs = sqlite3_vfs_find(nullptr);
+        layer().vfs = passingVfs<CountingFile>(layer().below, "counting", openFile);
         return sqlite3_vfs_register(&layer().vfs, 1) == SQLITE_OK;
     }();
     static_cast<void>(registered);

@@ -1,41 +1,30 @@
 #include "tests/support/recorded_disk.hpp"
 
+#include "tests/support/passing_vfs.hpp"
+
 #include <atomic>
-#include <new>
-#include <sqlite3.h>
 
 namespace spile::support {
 
 namespace {
 
-struct Below {
-    sqlite3_vfs* vfs = nullptr;
+struct Below : VfsBelow {
     RecordedDisk* disk = nullptr;
 };
 
-// SQLite gives us memory for one of these; the file of the VFS below follows it.
+RecordedDisk& diskOf(sqlite3_vfs* vfs)
+{
+    return *static_cast<Below*>(static_cast<VfsBelow*>(vfs->pAppData))->disk;
+}
+
 struct RecordedFile {
-    sqlite3_file asSqlite;  // first, since SQLite sees only this
+    sqlite3_file asSqlite;
     sqlite3_io_methods methods;
     RecordedDisk* disk = nullptr;
     const Path* path = nullptr;
 };
 
-RecordedFile* ours(sqlite3_file* file) { return reinterpret_cast<RecordedFile*>(file); }
-sqlite3_file* below(sqlite3_file* file) { return reinterpret_cast<sqlite3_file*>(ours(file) + 1); }
-Below& below(sqlite3_vfs* vfs) { return *static_cast<Below*>(vfs->pAppData); }
-
-template <auto method, class... Args>
-auto passFile(sqlite3_file* file, Args... args)
-{
-    return (below(file)->pMethods->*method)(below(file), args...);
-}
-
-template <auto method, class... Args>
-auto passVfs(sqlite3_vfs* vfs, Args... args)
-{
-    return (below(vfs).vfs->*method)(below(vfs).vfs, args...);
-}
+RecordedFile* ours(sqlite3_file* file) { return layerOf<RecordedFile>(file); }
 
 DiskCall sqliteCall(DiskCall::Kind kind)
 {
@@ -43,13 +32,6 @@ DiskCall sqliteCall(DiskCall::Kind kind)
     call.kind = kind;
     call.bySqlite = true;
     return call;
-}
-
-int closeFile(sqlite3_file* file)
-{
-    const int result = below(file)->pMethods->xClose(below(file));
-    ours(file)->~RecordedFile();
-    return result;
 }
 
 int writeFile(sqlite3_file* file, const void* bytes, int count, sqlite3_int64 offset)
@@ -62,7 +44,7 @@ int writeFile(sqlite3_file* file, const void* bytes, int count, sqlite3_int64 of
     const auto* first = static_cast<const std::uint8_t*>(bytes);
     call.bytes.assign(first, first + count);
     ours(file)->disk->note(std::move(call), *ours(file)->path);
-    return below(file)->pMethods->xWrite(below(file), bytes, count, offset);
+    return passFile<RecordedFile, &sqlite3_io_methods::xWrite>(file, bytes, count, offset);
 }
 
 int truncateFile(sqlite3_file* file, sqlite3_int64 size)
@@ -70,7 +52,7 @@ int truncateFile(sqlite3_file* file, sqlite3_int64 size)
     DiskCall call = sqliteCall(DiskCall::Kind::Truncate);
     call.offset = static_cast<std::uint64_t>(size);
     ours(file)->disk->note(std::move(call), *ours(file)->path);
-    return below(file)->pMethods->xTruncate(below(file), size);
+    return passFile<RecordedFile, &sqlite3_io_methods::xTruncate>(file, size);
 }
 
 int syncFile(sqlite3_file* file, int)
@@ -82,58 +64,36 @@ int syncFile(sqlite3_file* file, int)
     return SQLITE_OK;
 }
 
-sqlite3_io_methods methodsFor(const sqlite3_io_methods& real)
-{
-    using Io = sqlite3_io_methods;
-    Io methods = real;
-    methods.xClose = closeFile;
-    methods.xRead = passFile<&Io::xRead>;
-    methods.xWrite = writeFile;
-    methods.xTruncate = truncateFile;
-    methods.xSync = syncFile;
-    methods.xFileSize = passFile<&Io::xFileSize>;
-    methods.xLock = passFile<&Io::xLock>;
-    methods.xUnlock = passFile<&Io::xUnlock>;
-    methods.xCheckReservedLock = passFile<&Io::xCheckReservedLock>;
-    methods.xFileControl = passFile<&Io::xFileControl>;
-    methods.xSectorSize = passFile<&Io::xSectorSize>;
-    methods.xDeviceCharacteristics = [](sqlite3_file*) { return 0; };  // no promises of the disk
-    methods.xShmMap = passFile<&Io::xShmMap>;
-    methods.xShmLock = passFile<&Io::xShmLock>;
-    methods.xShmBarrier = passFile<&Io::xShmBarrier>;
-    methods.xShmUnmap = passFile<&Io::xShmUnmap>;
-    methods.xFetch = passFile<&Io::xFetch>;
-    methods.xUnfetch = passFile<&Io::xUnfetch>;
-    return methods;
-}
-
 int openFile(sqlite3_vfs* vfs, const char* name, sqlite3_file* file, int flags, int* outFlags)
 {
-    auto* recorded = new (file) RecordedFile{};
-    recorded->disk = below(vfs).disk;
-    recorded->path = &recorded->disk->kept(name == nullptr ? "" : name);
     const bool there = name != nullptr && std::filesystem::exists(name);
-    const int result = below(vfs).vfs->xOpen(below(vfs).vfs, name, below(file), flags, outFlags);
-    if (below(file)->pMethods == nullptr) {  // then SQLite will not close it
-        recorded->~RecordedFile();
-        file->pMethods = nullptr;
+    int result = SQLITE_OK;
+    auto* recorded = openBelow<RecordedFile>(vfs, name, file, flags, outFlags, result);
+    if (recorded == nullptr) {
         return result;
     }
+    recorded->disk = &diskOf(vfs);
+    recorded->path = &recorded->disk->kept(name == nullptr ? "" : name);
     if (!there && name != nullptr) {
         recorded->disk->note(sqliteCall(DiskCall::Kind::Create), *recorded->path);
     }
-    recorded->methods = methodsFor(*below(file)->pMethods);
-    recorded->asSqlite.pMethods = &recorded->methods;
+    sqlite3_io_methods methods =
+        passingMethods<RecordedFile>(*fileBelow<RecordedFile>(file)->pMethods);
+    methods.xWrite = writeFile;
+    methods.xTruncate = truncateFile;
+    methods.xSync = syncFile;
+    methods.xDeviceCharacteristics = [](sqlite3_file*) { return 0; };  // no promises of the disk
+    useMethods(*recorded, methods);
     return result;
 }
 
 int deleteFile(sqlite3_vfs* vfs, const char* name, int syncsFolder)
 {
-    below(vfs).disk->note(sqliteCall(DiskCall::Kind::Remove), name);
+    diskOf(vfs).note(sqliteCall(DiskCall::Kind::Remove), name);
     if (syncsFolder != 0) {
-        below(vfs).disk->note(sqliteCall(DiskCall::Kind::SyncFolder), folderOf(name));
+        diskOf(vfs).note(sqliteCall(DiskCall::Kind::SyncFolder), folderOf(name));
     }
-    return below(vfs).vfs->xDelete(below(vfs).vfs, name, 0);
+    return passVfs<&sqlite3_vfs::xDelete>(vfs, name, 0);
 }
 
 // Passes all on but syncs.
@@ -245,29 +205,13 @@ RecordedDisk::RecordedDisk(Path folder, FileSystem& below)
       vfs_(std::make_unique<Vfs>()),
       files_(std::make_unique<RecordedFiles>(*this, below))
 {
-    using Passed = sqlite3_vfs;
     static std::atomic<int> number{0};
     name_ = "recorded" + std::to_string(++number);
-    sqlite3_vfs* real = sqlite3_vfs_find("unix");
-    vfs_->below = {real, this};
-    Passed& vfs = vfs_->vfs;
-    vfs.iVersion = real->iVersion;
-    vfs.szOsFile = static_cast<int>(sizeof(RecordedFile)) + real->szOsFile;
-    vfs.mxPathname = real->mxPathname;
-    vfs.zName = name_.c_str();
-    vfs.pAppData = &vfs_->below;
-    vfs.xOpen = openFile;
+    vfs_->below.vfs = sqlite3_vfs_find("unix");
+    vfs_->below.disk = this;
+    sqlite3_vfs& vfs = vfs_->vfs;
+    vfs = passingVfs<RecordedFile>(vfs_->below, name_.c_str(), openFile);
     vfs.xDelete = deleteFile;
-    vfs.xAccess = passVfs<&Passed::xAccess>;
-    vfs.xFullPathname = passVfs<&Passed::xFullPathname>;
-    vfs.xRandomness = passVfs<&Passed::xRandomness>;
-    vfs.xSleep = passVfs<&Passed::xSleep>;
-    vfs.xCurrentTime = passVfs<&Passed::xCurrentTime>;
-    vfs.xGetLastError = passVfs<&Passed::xGetLastError>;
-    vfs.xCurrentTimeInt64 = passVfs<&Passed::xCurrentTimeInt64>;
-    vfs.xSetSystemCall = passVfs<&Passed::xSetSystemCall>;
-    vfs.xGetSystemCall = passVfs<&Passed::xGetSystemCall>;
-    vfs.xNextSystemCall = passVfs<&Passed::xNextSystemCall>;
     sqlite3_vfs_register(&vfs, 0);
 }
 

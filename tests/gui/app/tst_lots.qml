@@ -34,6 +34,10 @@ AppStage {
             tryCompare(stage.app.navigator, "page", Navigator.Lot)
             tryVerify(() => lot().loaded)
         }
+        function beginAtLot() {
+            begin()
+            openLot()
+        }
         // The first pad below a part that says this.
         function tapPad(words) {
             const pads = []
@@ -50,10 +54,7 @@ AppStage {
                 collect(item.children[i], pads)
             }
         }
-        function record() {
-            tap("record")
-            settle()
-        }
+        function record() { tap("record"); settle() }
         function hold() {
             tap("hold")
             tap("chip0", need("choices"))
@@ -90,8 +91,7 @@ AppStage {
             stage.app.goBack()
         }
         function test_a_lots_page_tells_what_there_is() {
-            begin()
-            openLot()
+            beginAtLot()
             compare(lot().volumeIn, "100.0 L")
             compare(lot().volumeOut, "60.0 L")
             compare(lot().volumeLeft, "40.0 L")
@@ -103,8 +103,7 @@ AppStage {
             }
         }
         function test_what_is_taken_out_is_out_and_can_be_taken_back() {
-            begin()
-            openLot()
+            beginAtLot()
             tapPad("Taken out")
             tryVerify(() => texts().indexOf("To be taken out by") < 0)
             verify(texts().indexOf("Taken out") >= 0)
@@ -112,8 +111,7 @@ AppStage {
             tryVerify(() => texts().indexOf("To be taken out by") >= 0)
         }
         function test_a_held_lot_is_neither_packaged_nor_released() {
-            begin()
-            openLot()
+            beginAtLot()
             hold()
             compare(need("held").text, "Held: laboratory result. Until its result is in, nothing is packaged or released.")
             verify(!need("package").enabled)
@@ -131,8 +129,7 @@ AppStage {
             verify(need("package").enabled)
         }
         function test_no_more_is_released_than_is_left() {
-            begin()
-            openLot()
+            beginAtLot()
             tapPad("Release")
             verify(!need("record").enabled)
             write("own", "The Lock")
@@ -153,8 +150,7 @@ AppStage {
             tryVerify(() => texts().indexOf("Left in the house: none") >= 0)
         }
         function test_beer_is_poured_away_and_no_more_than_there_is() {
-            begin()
-            openLot()
+            beginAtLot()
             tap("pourAway")
             verify(shown("caution") !== null)
             verify(!need("record").enabled)
@@ -169,8 +165,7 @@ AppStage {
             verify(texts().indexOf("30.0 L poured away: not sound") >= 0)
         }
         function test_costs_of_lot_barrel_and_beer_make_a_price() {
-            begin()
-            openLot()
+            beginAtLot()
             tap("cost")
             write("own", "bottles")
             write("costTyped", "much")
