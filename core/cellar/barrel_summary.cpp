@@ -1,9 +1,11 @@
 #include "core/cellar/barrel_summary.hpp"
 
 #include "core/cellar/folding.hpp"
+#include "core/cellar/settling.hpp"
 
 #include <algorithm>
 #include <array>
+#include <limits>
 
 namespace spile::cellar {
 
@@ -229,6 +231,58 @@ std::optional<Instant> nextLeakLook(const BarrelFacts& facts)
     return std::nullopt;
 }
 
+Result<void> note(Database& database, Unsettled what, const SubjectId& barrel, bool open)
+{
+    return database.execute(
+        open ? std::string_view("INSERT OR IGNORE INTO state_unsettled(what, entry) VALUES(?, ?)")
+             : std::string_view("DELETE FROM state_unsettled WHERE what = ? AND entry = ?"),
+        static_cast<std::int64_t>(what), barrel);
+}
+
+// Two devices may have filled one barrel, neither knowing of the other.
+Result<void> noteFills(Database& database, const SubjectId& barrel,
+                       const std::optional<Emptied>& emptied)
+{
+    const Moment since = emptied ? emptied->moment : Moment{std::numeric_limits<std::int64_t>::min(), {}, 0};
+    SPILE_ASSIGN(fills, database.integer(0,
+                                         "SELECT count(*) FROM state_fill WHERE subject = ? AND "
+                                         "voided = 0 AND (when_ms, device, seq) > (?, ?, ?)",
+                                         barrel, since.whenMs, since.device, since.seq));
+    return note(database, Unsettled::FilledTwice, barrel, fills > 1);
+}
+
+// Whichever barrels have the code now: each of them, if there are several.
+Result<void> noteCode(Database& database, const std::string& code)
+{
+    std::vector<SubjectId> all;
+    SPILE_TRY(database.each(
+        [&](const Row& row) {
+            all.push_back(row.id<SubjectId>(0));
+            return Result<void>();
+        },
+        "SELECT subject FROM state_barrel_now WHERE code = ?", code));
+    for (const SubjectId& barrel : all) {
+        SPILE_TRY(note(database, Unsettled::SameCode, barrel, all.size() > 1));
+    }
+    return {};
+}
+
+Result<std::optional<std::string>> codeBefore(Database& database, const SubjectId& barrel)
+{
+    return database.first([](const Row& row) { return row.text(0); },
+                          "SELECT code FROM state_barrel_now WHERE subject = ?", barrel);
+}
+
+// Not registered here yet, or its registration was taken back.
+Result<void> removeSummary(Database& database, const SubjectId& barrel,
+                           const std::optional<std::string>& code)
+{
+    SPILE_TRY(database.execute("DELETE FROM state_barrel_now WHERE subject = ?", barrel));
+    SPILE_TRY(note(database, Unsettled::SameCode, barrel, false));
+    SPILE_TRY(note(database, Unsettled::FilledTwice, barrel, false));
+    return code ? noteCode(database, *code) : Result<void>();
+}
+
 }  // namespace
 
 NextStep nextStep(const BarrelFacts& facts)
@@ -255,8 +309,9 @@ NextStep nextStep(const BarrelFacts& facts)
 Result<void> writeBarrelSummary(Database& database, const SubjectId& barrel)
 {
     SPILE_ASSIGN(own, registered(database, barrel));
-    if (!own) {  // not registered here yet, or its registration was voided
-        return database.execute("DELETE FROM state_barrel_now WHERE subject = ?", barrel);
+    SPILE_ASSIGN(before, codeBefore(database, barrel));
+    if (!own) {
+        return removeSummary(database, barrel, before);
     }
     SPILE_ASSIGN(fill, latestFill(database, barrel));
     SPILE_ASSIGN(emptied, latestEmpty(database, barrel));
@@ -288,7 +343,8 @@ Result<void> writeBarrelSummary(Database& database, const SubjectId& barrel)
     }
     const NextStep next = nextStep(facts);
     const bool full = facts.filled;
-    return database.execute(
+    SPILE_TRY(noteFills(database, barrel, emptied));
+    SPILE_TRY(database.execute(
         "INSERT OR REPLACE INTO state_barrel_now(subject, code, mark, spirit, size_ml, place, "
         "filled, fill, batch, "
         "fill_number, filled_ms, filled_precision, volume_ml, tastings, last_taste_ms, "
@@ -301,7 +357,12 @@ Result<void> writeBarrelSummary(Database& database, const SubjectId& barrel)
         full ? fill->precision : std::nullopt, volumeMl, latest.tastings, latest.tasteMs,
         latest.gaugeMs, latest.drawMs, facts.verdict, next.step, milliseconds(next.due),
         next.byHabit ? 1 : 0, emptied ? std::optional(emptied->moment.whenMs) : own->emptiedMs,
-        naturalKey(own->mark.value_or(""), own->code), facts.nextUse, sour ? 1 : 0);
+        naturalKey(own->mark.value_or(""), own->code), facts.nextUse, sour ? 1 : 0));
+    if (before == own->code) {
+        return {};
+    }
+    SPILE_TRY(noteCode(database, own->code));
+    return before ? noteCode(database, *before) : Result<void>();
 }
 
 #undef SPILE_LATEST_FIRST

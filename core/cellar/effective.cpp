@@ -66,7 +66,8 @@ std::set<EntryId> replacedBy(const std::vector<Amendment>& all, std::vector<Entr
     return replaced;
 }
 
-void applyField(std::uint32_t number, const std::vector<Amendment>& all, Effective& effective)
+// The writes of a field that no other live one has replaced.
+std::vector<const Amendment*> newestWrites(std::uint32_t number, const std::vector<Amendment>& all)
 {
     std::vector<const Amendment*> writes;
     std::vector<EntryId> ids;
@@ -78,6 +79,34 @@ void applyField(std::uint32_t number, const std::vector<Amendment>& all, Effecti
     }
     const std::set<EntryId> replaced = replacedBy(all, ids);
     std::erase_if(writes, [&](const Amendment* write) { return replaced.contains(write->id); });
+    return writes;
+}
+
+bool disagree(const std::vector<const Amendment*>& writes, std::uint32_t number)
+{
+    return std::any_of(writes.begin(), writes.end(), [&](const Amendment* write) {
+        return write->fields.at(number) != writes.front()->fields.at(number);
+    });
+}
+
+std::set<std::uint32_t> fieldsIn(const std::vector<Amendment>& all)
+{
+    std::set<std::uint32_t> numbers;
+    for (const Amendment& amendment : all) {
+        for (const auto& [number, value] : amendment.fields) {
+            numbers.insert(number);
+        }
+    }
+    std::erase_if(numbers, [](std::uint32_t number) {
+        const FieldSpec* spec = findField(number);
+        return spec != nullptr && spec->fixed;
+    });
+    return numbers;
+}
+
+void applyField(std::uint32_t number, const std::vector<Amendment>& all, Effective& effective)
+{
+    const std::vector<const Amendment*> writes = newestWrites(number, all);
     if (writes.empty()) {
         return;
     }
@@ -85,9 +114,7 @@ void applyField(std::uint32_t number, const std::vector<Amendment>& all, Effecti
         writes.begin(), writes.end(),
         [](const Amendment* a, const Amendment* b) { return a->order() < b->order(); });
     const ledger::Value& value = shown->fields.at(number);
-    effective.twoValues |= std::any_of(writes.begin(), writes.end(), [&](const Amendment* write) {
-        return write->fields.at(number) != value;
-    });
+    effective.twoValues |= disagree(writes, number);
     effective.amended = true;
     if (value.isNull()) {
         effective.fields.erase(number);
@@ -103,17 +130,7 @@ Result<Effective> applyAmendments(ledger::Database& database, const EntryId& id,
 {
     Effective effective{std::move(fields)};
     SPILE_ASSIGN(all, amendmentsOf(database, id));
-    std::set<std::uint32_t> numbers;
-    for (const Amendment& amendment : all) {
-        for (const auto& [number, value] : amendment.fields) {
-            numbers.insert(number);
-        }
-    }
-    std::erase_if(numbers, [](std::uint32_t number) {
-        const FieldSpec* spec = findField(number);
-        return spec != nullptr && spec->fixed;
-    });
-    for (const std::uint32_t number : numbers) {
+    for (const std::uint32_t number : fieldsIn(all)) {
         applyField(number, all, effective);
     }
     return effective;
@@ -135,6 +152,46 @@ Result<bool> isVoided(ledger::Database& database, const EntryId& id)
     SPILE_ASSIGN(
         found, database.integer(0, "SELECT 1 FROM state_void WHERE target = ? AND voided = 0", id));
     return found == 1;
+}
+
+Result<std::vector<Rival>> rivalsOf(ledger::Database& database, const EntryId& id)
+{
+    SPILE_ASSIGN(all, amendmentsOf(database, id));
+    std::vector<Rival> rivals;
+    for (const std::uint32_t number : fieldsIn(all)) {
+        std::vector<const Amendment*> writes = newestWrites(number, all);
+        if (writes.empty() || !disagree(writes, number)) {
+            continue;
+        }
+        std::sort(writes.begin(), writes.end(), [](const Amendment* a, const Amendment* b) {
+            return b->order() < a->order();
+        });
+        for (const Amendment* write : writes) {
+            rivals.push_back({write->id, number, write->fields.at(number), write->core.device,
+                              write->core.eventTime()});
+        }
+    }
+    return rivals;
+}
+
+Result<bool> isCorrectedUnseen(ledger::Database& database, const EntryId& id)
+{
+    std::vector<EntryId> seen;  // by one of those who took it back
+    SPILE_TRY(database.each(
+        [&](const ledger::Row& row) -> Result<void> {
+            SPILE_ASSIGN(core, ledger::decodeCore(row.blob(0)));
+            seen.insert(seen.end(), core.overwrites.begin(), core.overwrites.end());
+            return {};
+        },
+        "SELECT e.core FROM state_void AS v JOIN entry AS e ON e.id = v.entry WHERE v.target = ? "
+        "AND v.voided = 0",
+        id));
+    SPILE_ASSIGN(all, amendmentsOf(database, id));
+    std::set<EntryId> known = replacedBy(all, seen);
+    known.insert(seen.begin(), seen.end());
+    return std::any_of(all.begin(), all.end(), [&](const Amendment& amendment) {
+        return !amendment.voided && !known.contains(amendment.id);
+    });
 }
 
 }  // namespace spile::cellar

@@ -27,6 +27,20 @@ struct Effective {
 [[nodiscard]] Result<std::vector<EntryId>> newestAmendments(ledger::Database& database,
                                                             const EntryId& id);
 
+/// A value that a field of an entry was corrected to, where others disagree.
+struct Rival {
+    EntryId amendment;
+    std::uint32_t field = 0;
+    ledger::Value value;
+    DeviceId device;
+    Instant at;
+};
+/// The values between which a person has to choose, the one that is shown first before the others.
+[[nodiscard]] Result<std::vector<Rival>> rivalsOf(ledger::Database& database, const EntryId& id);
+
+/// Whether a voided entry has a live correction that none of those who voided it knew of.
+[[nodiscard]] Result<bool> isCorrectedUnseen(ledger::Database& database, const EntryId& id);
+
 /// Whether a live void entry names `id`.
 [[nodiscard]] Result<bool> isVoided(ledger::Database& database, const EntryId& id);
 

@@ -77,6 +77,13 @@ constexpr std::array verdictFields = {KindField{F::Verdict, required},
                                       KindField{F::BestMs}};
 constexpr std::array moveFields = {KindField{F::Place, required}, KindField{F::Person},
                                    KindField{F::Note}};
+constexpr std::array cutOffFields = {KindField{F::ChainPoints}, KindField{F::Reason},
+                                     KindField{F::Person}};
+constexpr std::array adoptFields = {KindField{F::Person}, KindField{F::Note}};
+constexpr std::array reasonFields = {KindField{F::Reason}, KindField{F::Person}};
+constexpr std::array renewFields = {KindField{F::Before, required}, KindField{F::ChainPoints}};
+constexpr std::array clockFields = {KindField{F::Boot, required}, KindField{F::DeviceMs, required},
+                                    KindField{F::TrueMs, required}, KindField{F::Person}};
 constexpr std::array emptyFields = {
     KindField{F::VolumeMl}, KindField{F::NextUse},   KindField{F::Person},  KindField{F::Note},
     KindField{F::HeelMl},   KindField{F::Programme}, KindField{F::UntilMs}, KindField{F::Method}};
@@ -215,6 +222,11 @@ constexpr std::array kinds = {
     KindSpec{"cost", 1, costFields},
     KindSpec{"bench", 1, benchFields},
     KindSpec{"accept", 1, acceptFields, other, followed},
+    KindSpec{"cut_off", 1, cutOffFields},
+    KindSpec{"adopt", 1, adoptFields},
+    KindSpec{"reinstate", 1, reasonFields},
+    KindSpec{"renew", 1, renewFields},
+    KindSpec{"clock_observe", 1, clockFields},
 };
 
 }  // namespace

@@ -3,6 +3,7 @@
 #include "core/cellar/bench_query_text.hpp"
 #include "core/cellar/lot_query_text.hpp"
 #include "core/cellar/query_text.hpp"
+#include "core/cellar/settle_query_text.hpp"
 #include "core/cellar/row_values.hpp"
 #include "core/cellar/total_query_text.hpp"
 #include "core/cellar/way_query_text.hpp"
@@ -219,6 +220,7 @@ std::vector<std::string_view> listQueries()
     texts.insert(texts.end(), query_text::ofBenches.begin(), query_text::ofBenches.end());
     texts.insert(texts.end(), query_text::ofLots.begin(), query_text::ofLots.end());
     texts.insert(texts.end(), query_text::ofWays.begin(), query_text::ofWays.end());
+    texts.insert(texts.end(), query_text::settling.begin(), query_text::settling.end());
     texts.insert(texts.end(), query_text::ofTotals.begin(), query_text::ofTotals.end());
     return texts;
 }

@@ -3,6 +3,7 @@
 #include "core/base/sha256.hpp"
 #include "core/cellar/barrel_summary.hpp"
 #include "core/cellar/effective.hpp"
+#include "core/cellar/settling.hpp"
 #include "core/cellar/state_schema.hpp"
 #include "core/ledger/cbor.hpp"
 
@@ -92,6 +93,42 @@ Result<void> State::apply(Database& database, const ledger::CountedEntry& entry)
     return {};
 }
 
+// A correction that is withdrawn changes what it named as one that comes does.
+Result<void> State::withdraw(Database& database, const ledger::CountedEntry& entry)
+{
+    if (entry.core.kind == amendKind || entry.core.kind == voidKind) {
+        corrections_.push_back(entry.id);
+    }
+    return removeAll(database, entry.id, entry.core);
+}
+
+static Result<void> settleRecord(Database& database, const EntryId& id)
+{
+    return database.execute("DELETE FROM state_unsettled WHERE what <= 2 AND entry = ?", id);
+}
+
+Result<void> State::removeAll(Database& database, const EntryId& id, const ledger::Entry& core)
+{
+    SPILE_TRY(database.execute("DELETE FROM state_unknown WHERE entry = ?", id));
+    SPILE_TRY(database.execute("DELETE FROM state_amend WHERE entry = ?", id));
+    SPILE_TRY(database.execute("DELETE FROM state_void WHERE entry = ?", id));
+    SPILE_TRY(database.execute("DELETE FROM state_attached WHERE entry = ?", id));
+    SPILE_TRY(settleRecord(database, id));
+    const KindSpec* kind = findKind(core.kind);
+    if (kind == nullptr) {
+        return {};
+    }
+    const KindStatements& statements = statements_.at(kind->kind);
+    SPILE_TRY(database.execute(statements.remove, id));
+    for (const auto& item : statements.items) {
+        SPILE_TRY(database.execute(item.clear, id));
+    }
+    if (kind->aboutBarrel) {
+        touched_.insert(core.subject);
+    }
+    return {};
+}
+
 // A correction changes the entry it names, which may itself be a correction, and so on. All that
 // are concerned are looked at once, each after the corrections of it.
 Result<void> State::settleCorrections(Database& database)
@@ -140,20 +177,26 @@ Result<void> State::refresh(Database& database, const EntryId& id)
 {
     struct Found {
         Bytes core, body;
+        bool setAside;
     };
     SPILE_ASSIGN(
-        found,
-        database.first(
-            [](const Row& row) {
-                const ByteView core = row.blob(0);
-                const ByteView body = row.blob(1);
-                return Found{Bytes(core.begin(), core.end()), Bytes(body.begin(), body.end())};
-            },
-            "SELECT core, body FROM entry WHERE id = ?", id));
+        found, database.first(
+                   [](const Row& row) {
+                       const ByteView core = row.blob(0);
+                       const ByteView body = row.blob(1);
+                       return Found{Bytes(core.begin(), core.end()),
+                                    Bytes(body.begin(), body.end()), row.integer(2) != 0};
+                   },
+                   "SELECT core, body, EXISTS(SELECT 1 FROM set_aside WHERE set_aside.n = entry.n) "
+                   "FROM entry WHERE id = ?",
+                   id));
     if (!found) {
         return {};  // it has not come yet; when it does, it finds its corrections
     }
     SPILE_ASSIGN(core, ledger::decodeCore(found->core));
+    if (found->setAside) {
+        return removeAll(database, id, core);
+    }
     const bool amends = core.kind == amendKind;
     if (amends || core.kind == voidKind) {
         if (!core.target || core.kindVersion > correctionVersion) {
@@ -168,6 +211,7 @@ Result<void> State::refresh(Database& database, const EntryId& id)
                       "INSERT OR REPLACE INTO state_void(entry, target, voided) VALUES(?, ?, ?)"),
             id, *core.target, voided ? 1 : 0);
     }
+    SPILE_TRY(settleRecord(database, id));
     const KindSpec* kind = findKind(core.kind);
     return kind != nullptr && core.kindVersion <= kind->version
                ? writeFact(database, *kind, id, core, found->body)
@@ -245,6 +289,7 @@ Result<void> State::writeFact(Database& database, const KindSpec& kind, const En
     }
     SPILE_TRY(runBound(database, statements.upsert, values));
     SPILE_TRY(writeItems(database, statements, id, effective.fields));
+    SPILE_TRY(noteUnsettled(database, id, voided, effective.twoValues));
     std::int64_t row = 0;
     for (const ledger::PhotoRef& photo : core.photos) {
         SPILE_TRY(
@@ -256,6 +301,20 @@ Result<void> State::writeFact(Database& database, const KindSpec& kind, const En
         touched_.insert(core.subject);
     }
     return {};
+}
+
+Result<void> State::noteUnsettled(Database& database, const EntryId& id, bool voided,
+                                  bool twoValues)
+{
+    const auto note = [&](Unsettled what) {
+        return database.execute("INSERT OR IGNORE INTO state_unsettled(what, entry) VALUES(?, ?)",
+                                static_cast<std::int64_t>(what), id);
+    };
+    if (!voided) {
+        return twoValues ? note(Unsettled::TwoValues) : Result<void>();
+    }
+    SPILE_ASSIGN(unseen, isCorrectedUnseen(database, id));
+    return unseen ? note(Unsettled::VoidedAndCorrected) : Result<void>();
 }
 
 Result<void> State::writeItems(Database& database, const KindStatements& statements,

@@ -21,6 +21,7 @@ struct KindStatements {
     std::string create;
     std::string upsert;
     std::string exists;  // whether a subject has a live entry of the kind
+    std::string remove;
     struct ItemTable {
         Field field;
         std::string create;
@@ -42,6 +43,8 @@ public:
     [[nodiscard]] Result<void> drop(ledger::Database& database) override;
     [[nodiscard]] Result<void> apply(ledger::Database& database,
                                      const ledger::CountedEntry& entry) override;
+    [[nodiscard]] Result<void> withdraw(ledger::Database& database,
+                                        const ledger::CountedEntry& entry) override;
     [[nodiscard]] Result<void> settle(ledger::Database& database) override;
     void forget() override
     {
@@ -60,10 +63,16 @@ public:
 private:
     /// Make what the state says of one entry anew; nothing if it is not here yet.
     [[nodiscard]] Result<void> refresh(ledger::Database& database, const EntryId& id);
+    /// The same for one that is set aside: nothing is left of it.
+    [[nodiscard]] Result<void> removeAll(ledger::Database& database, const EntryId& id,
+                                         const ledger::Entry& core);
     [[nodiscard]] Result<void> settleCorrections(ledger::Database& database);
     [[nodiscard]] Result<void> writeFact(ledger::Database& database, const KindSpec& kind,
                                          const EntryId& id, const ledger::Entry& core,
                                          ByteView body);
+    /// Say whether a person has to decide about it.
+    [[nodiscard]] static Result<void> noteUnsettled(ledger::Database& database, const EntryId& id,
+                                                    bool voided, bool twoValues);
     [[nodiscard]] static Result<void> writeItems(ledger::Database& database,
                                                  const KindStatements& statements,
                                                  const EntryId& id, const ledger::Fields& fields);

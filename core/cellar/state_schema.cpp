@@ -80,6 +80,12 @@ CREATE %TEMP% TABLE state_unknown(
     kind_version INTEGER NOT NULL
 ) STRICT, WITHOUT ROWID;
 
+CREATE %TEMP% TABLE state_unsettled(
+    what INTEGER NOT NULL,
+    entry BLOB NOT NULL,
+    PRIMARY KEY(what, entry)
+) STRICT, WITHOUT ROWID;
+
 CREATE %TEMP% TABLE state_barrel_now(
     subject BLOB PRIMARY KEY,
     code TEXT NOT NULL,
@@ -158,6 +164,8 @@ constexpr std::array ownIndices = {
     OwnIndex{"top_up",
              "CREATE INDEX %SCHEMA%state_top_up_batch ON state_top_up(batch) WHERE "
              "voided = 0 AND batch IS NOT NULL;\n"},
+    OwnIndex{"renew",
+             "CREATE INDEX %SCHEMA%state_renew_before ON state_renew(before) WHERE voided = 0;\n"},
     OwnIndex{"finish",
              "CREATE INDEX %SCHEMA%state_finish_substance ON state_finish(substance) "
              "WHERE voided = 0;\n"},
@@ -280,8 +288,9 @@ CREATE TRIGGER due_without_outlook AFTER DELETE ON outlook_now BEGIN
 END;
 )sql";
 
-constexpr std::array<std::string_view, 5> tableNames = {
-    "state_amend", "state_attached", "state_barrel_now", "state_unknown", "state_void"};
+constexpr std::array<std::string_view, 6> tableNames = {"state_amend",      "state_attached",
+                                                        "state_barrel_now", "state_unknown",
+                                                        "state_unsettled",  "state_void"};
 
 void replaceAll(std::string& text, std::string_view from, std::string_view to)
 {
@@ -343,6 +352,7 @@ KindStatements statementsOf(const KindSpec& kind)
         }
     }
     made.upsert = "INSERT OR REPLACE INTO " + table + "(" + names + ") VALUES(" + places + ")";
+    made.remove = "DELETE FROM " + table + " WHERE entry = ?";
     made.exists = "SELECT 1 FROM " + table + " WHERE subject = ? AND voided = 0 LIMIT 1";
     return made;
 }

@@ -24,6 +24,9 @@ Result<Chains::Chain*> Chains::chainOf(const DeviceId& device)
             return Result<void>();
         },
         "SELECT seq, id FROM head WHERE d = ?", d));
+    SPILE_ASSIGN(branches,
+                 database_.integer(0, "SELECT branches FROM device_chain WHERE d = ?", d));
+    chain.branches = branches;
     return &chains_.emplace(device, std::move(chain)).first->second;
 }
 
@@ -100,7 +103,13 @@ Result<bool> Chains::count(Chain& chain, const VerifiedEntry& entry)
     chain.heads.push_back({core.device, core.seq, entry.id});
     chain.changed = true;
     SPILE_TRY(notePhotos(n, core));
-    SPILE_TRY(projection_.apply(database_, CountedEntry{n, entry.id, core, entry.entry.body}));
+    SPILE_ASSIGN(limited, setAside_.limits(chain.d));
+    SPILE_TRY(limited ? setAside_.holdBack(n, chain.d)
+                      : projection_.apply(database_,
+                                          CountedEntry{n, entry.id, core, entry.entry.body}));
+    if (isTrustKind(core.kind)) {
+        setAside_.trustChanged();
+    }
     if (core.kind == deviceKind) {
         SPILE_TRY(spreadTrust());
     }
@@ -285,6 +294,14 @@ Result<std::vector<Head>> Chains::heads()
     return heads;
 }
 
+Result<std::vector<Head>> Chains::headsOf(const DeviceId& device)
+{
+    SPILE_ASSIGN(chain, chainOf(device));
+    std::vector<Head> heads = chain->heads;
+    std::sort(heads.begin(), heads.end());
+    return heads;
+}
+
 Result<std::optional<Head>> Chains::headOf(const DeviceId& device)
 {
     SPILE_ASSIGN(chain, chainOf(device));
@@ -305,6 +322,11 @@ Result<void> Chains::writeHeads()
             SPILE_TRY(database_.execute("INSERT INTO head(d, seq, id) VALUES(?, ?, ?)", chain.d,
                                         static_cast<std::int64_t>(head.seq), head.id));
         }
+        if (chain.branches != static_cast<std::int64_t>(chain.heads.size())) {
+            chain.branches = static_cast<std::int64_t>(chain.heads.size());
+            SPILE_TRY(database_.execute("UPDATE device_chain SET branches = ? WHERE d = ?",
+                                        chain.branches, chain.d));
+        }
         chain.changed = false;
     }
     return {};
@@ -313,13 +335,17 @@ Result<void> Chains::writeHeads()
 Result<void> Chains::settle()
 {
     SPILE_TRY(writeHeads());
+    SPILE_TRY(setAside_.settle());
     return projection_.settle(database_);
 }
+
+Result<void> Chains::renewSetAside() { return setAside_.renew(); }
 
 void Chains::forget()
 {
     chains_.clear();
     anyWaiting_.reset();
+    setAside_.forget();
     projection_.forget();
 }
 

@@ -4,6 +4,7 @@
 #include "core/ledger/entry.hpp"
 #include "core/ledger/photo_store.hpp"
 #include "core/ledger/projection.hpp"
+#include "core/ledger/set_aside.hpp"
 
 #include <string>
 #include <unordered_map>
@@ -20,6 +21,8 @@ inline constexpr std::uint32_t name = 1;
 inline constexpr std::uint32_t mark = 2;
 inline constexpr std::uint32_t publicKey = 3;
 inline constexpr std::uint32_t role = 4;
+inline constexpr std::uint32_t chainPoints = 90;
+inline constexpr std::uint32_t before = 91;
 }  // namespace trust_field
 
 /// What an admitted device may do: a desk may admit others.
@@ -51,7 +54,7 @@ enum class Arrival : std::uint8_t {
 class Chains {
 public:
     Chains(Database& database, Projection& projection, const PhotoStore& photos)
-        : database_(database), projection_(projection), photos_(photos)
+        : database_(database), projection_(projection), photos_(photos), setAside_(database, projection)
     {
     }
 
@@ -70,9 +73,13 @@ public:
 
     /// Return the heads of all chains, sorted by device.
     [[nodiscard]] Result<std::vector<Head>> heads();
+    /// Return the newest entries of the branches of one device, in order.
+    [[nodiscard]] Result<std::vector<Head>> headsOf(const DeviceId& device);
     /// Return the newest entry of `device` with the longest chain; none if it has none.
     [[nodiscard]] Result<std::optional<Head>> headOf(const DeviceId& device);
 
+    /// Make anew which entries are set aside; the state is to be made anew after it.
+    [[nodiscard]] Result<void> renewSetAside();
     /// Write the heads and let the projection finish. Before each commit.
     [[nodiscard]] Result<void> settle();
     void forget();
@@ -82,6 +89,7 @@ private:
         std::int64_t d = 0;
         bool trusted = false;
         std::vector<Head> heads;
+        std::int64_t branches = 0;  // as stored
         bool changed = false;
     };
     [[nodiscard]] Result<Chain*> chainOf(const DeviceId& device);
@@ -104,6 +112,7 @@ private:
     Database& database_;
     Projection& projection_;
     const PhotoStore& photos_;
+    SetAside setAside_;
     std::unordered_map<DeviceId, Chain, IdHash> chains_;
     std::optional<bool> anyWaiting_;  // none: not asked yet
 };

@@ -1,28 +1,11 @@
 #include "core/ledger/ledger.hpp"
 
+#include "core/ledger/new_key.hpp"
 #include "core/ledger/schema.hpp"
 
 namespace spile::ledger {
 
 namespace {
-
-KeySeed randomSeed(Random& random)
-{
-    std::array<std::uint8_t, KeySeed::size> seed{};
-    random.fill(seed);
-    return KeySeed(seed);
-}
-
-Result<SigningKey> loadOrMakeKey(const Outside& outside, KeyName name)
-{
-    SPILE_ASSIGN(known, outside.keys.load(name));
-    if (known) {  // an earlier attempt to make this cellar was interrupted
-        return SigningKey(*known);
-    }
-    const KeySeed seed = randomSeed(outside.random);
-    SPILE_TRY(outside.keys.save(name, seed));
-    return SigningKey(seed);
-}
 
 std::string textOf(const Fields& fields, std::uint32_t number)
 {
@@ -103,15 +86,7 @@ Result<void> Ledger::recordGenesis(Change& change, const SigningKey& owner, cons
                    {trust_field::publicKey, key_->publicKey()},
                    {trust_field::role, static_cast<std::int64_t>(DeviceRole::Desk)}};
 
-    const SigningKey deviceKey = *key_;
-    const DeviceId device = device_;
-    key_ = owner;
-    device_ = owner.deviceId();
-    auto first = change.record(std::move(genesis));
-    auto second = first ? change.record(std::move(desk)) : std::move(first);
-    key_ = deviceKey;
-    device_ = device;
-    SPILE_TRY(second);
+    SPILE_TRY(change.recordAsOwner(owner, {std::move(genesis), std::move(desk)}));
     return {};
 }
 
@@ -159,30 +134,45 @@ Result<std::unique_ptr<Ledger>> Ledger::open(const Path& folder, const Outside& 
     SPILE_TRY(ledger->useDeviceKey());
     SPILE_TRY(ledger->renewProjection());
     SPILE_TRY(ledger->readIdentity());
+    SPILE_ASSIGN(renews, ledger->needsNewKey());
+    if (renews || !ledger->key_) {
+        SPILE_TRY(ledger->renewKey());
+    }
     return std::move(ledger);
 }
 
 Result<void> Ledger::useDeviceKey()
 {
-    SPILE_ASSIGN(seed, outside_.keys.load(KeyName::Device));
-    if (!seed) {
-        return fail(ErrorCode::NotFound, "device.key", {},
-                    "put it back, or join anew in another folder");
-    }
-    key_ = SigningKey(*seed);
-    device_ = key_->deviceId();
     const auto id = [](const Row& row) { return CellarId::fromBytes(row.blob(0)); };
     SPILE_ASSIGN(device, database_.first(id, "SELECT value FROM meta WHERE key = 'device'"));
     SPILE_ASSIGN(cellar, database_.first(id, "SELECT value FROM meta WHERE key = 'cellar'"));
     if (!cellar || !*cellar || !device || !*device) {
         return fail(ErrorCode::Damaged, "ledger.db", "it does not say which cellar it is");
     }
-    if ((**device).hex() != device_.hex()) {
-        return fail(ErrorCode::Conflict, "device.key", "it is not the key of this cellar's folder",
-                    "put the right key back, or join anew in another folder");
-    }
+    device_ = *DeviceId::fromBytes((**device).bytes());
     cellar_.id = **cellar;
+    SPILE_ASSIGN(key, deviceKeyOf(device_));
+    key_ = key;
     return {};
+}
+
+Result<std::optional<SigningKey>> Ledger::deviceKeyOf(const DeviceId& device)
+{
+    SPILE_ASSIGN(seed, outside_.keys.load(KeyName::Device));
+    if (seed && SigningKey(*seed).deviceId() == device) {
+        return std::optional(SigningKey(*seed));
+    }
+    // The process that renewed the key was killed after the records said so.
+    SPILE_ASSIGN(next, outside_.keys.load(KeyName::NextDevice));
+    if (next && SigningKey(*next).deviceId() == device) {
+        SPILE_TRY(outside_.keys.turnToNext());
+        return std::optional(SigningKey(*next));
+    }
+    if (!seed) {  // lost: nobody can sign for that chain any more, and this device needs another
+        return std::optional<SigningKey>();
+    }
+    return fail(ErrorCode::Conflict, "device.key", "it is not the key of this cellar's folder",
+                "put the right key back, or join anew in another folder");
 }
 
 Result<void> Ledger::renewProjection()
@@ -194,6 +184,7 @@ Result<void> Ledger::renewProjection()
     SPILE_ASSIGN(begun, change());
     SPILE_TRY(projection_.drop(database_));
     SPILE_TRY(projection_.create(database_, false));
+    SPILE_TRY(chains_.renewSetAside());
     SPILE_TRY(replay(database_, projection_));
     SPILE_TRY(database_.execute("UPDATE meta SET value = ? WHERE key = 'projection'",
                                 projection_.version()));
@@ -233,7 +224,7 @@ Result<void> replay(Database& database, Projection& projection)
             return projection.apply(
                 database, CountedEntry{row.integer(0), row.id<EntryId>(1), core, row.blob(3)});
         },
-        "SELECT n, id, core, body FROM entry ORDER BY n"));
+        "SELECT n, id, core, body FROM entry WHERE n NOT IN (SELECT n FROM set_aside) ORDER BY n"));
     return projection.settle(database);
 }
 

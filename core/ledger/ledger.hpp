@@ -34,6 +34,13 @@ struct NewEntry {
     std::vector<PhotoRef> photos;
 };
 
+/// A device that goes on with a new key, and so with a new id and a chain of its own.
+struct Renewed {
+    DeviceId before;
+    DeviceId now;
+    bool admitted = false;  // by the owner's key, which was at hand
+};
+
 class Ledger;
 
 /// A running transaction on the ledger. Nothing in it lasts until commit() returns, then all of
@@ -59,6 +66,12 @@ public:
     /// The same for an entry and others that answer it: it is made the target of those that have
     /// none. Return its id.
     [[nodiscard]] Result<EntryId> recordWithAnswers(NewEntry entry, std::vector<NewEntry> answers);
+
+    /// Sign and store entries of the owner.
+    ///
+    /// Errors    Conflict if `owner` is not the key that this cellar began with.
+    [[nodiscard]] Result<std::vector<EntryId>> recordAsOwner(const SigningKey& owner,
+                                                             std::vector<NewEntry> entries);
 
     [[nodiscard]] Database& database();
     [[nodiscard]] Chains& chains();
@@ -139,6 +152,14 @@ public:
     [[nodiscard]] Database& database() { return database_; }
     [[nodiscard]] Projection& projection() { return projection_; }
 
+    /// Give this device a new key: the old one has signed two records with one number, or records
+    /// that are lost here. The chain of the old key ends; the new one begins with a `renew` entry.
+    /// The device waits to be admitted anew, unless the owner's key is at hand. Killed anywhere, it
+    /// is finished by the next open() if it had begun to count.
+    [[nodiscard]] Result<Renewed> renewKey();
+    /// Whether a file has shown that the key is to be renewed.
+    [[nodiscard]] Result<bool> needsNewKey();
+
     /// Read the cellar's name and mark from its genesis entry, if it is here.
     [[nodiscard]] Result<void> readIdentity();
 
@@ -158,6 +179,8 @@ private:
     [[nodiscard]] Result<void> recordGenesis(Change& change, const SigningKey& owner,
                                              const NewCellar& cellar);
     [[nodiscard]] Result<void> useDeviceKey();
+    [[nodiscard]] Result<std::optional<SigningKey>> deviceKeyOf(const DeviceId& device);
+    [[nodiscard]] Result<void> beginChain(Change& change, const SigningKey& key);
     [[nodiscard]] Result<void> renewProjection();
     [[nodiscard]] Result<Instant> recordedAt(const EntryId& head);
 
@@ -179,7 +202,7 @@ private:
     std::optional<Recorded> latest_;  // the last entry whose recorded time was needed
 };
 
-/// Fold every counted entry of `database` into the empty tables of `projection`.
+/// Fold every entry that is not set aside of `database` into the empty tables of `projection`.
 [[nodiscard]] Result<void> replay(Database& database, Projection& projection);
 
 }  // namespace spile::ledger

@@ -17,8 +17,8 @@ struct CountedEntry {
 
 /// The state tables that are folded from the ledger, in the same file and the same transaction.
 ///
-/// What they hold must depend only on the set of counted entries, not on the order of apply():
-/// that is what makes two desks agree.
+/// What they hold must depend only on the set of entries that were given and not withdrawn, not on
+/// the order: that is what makes two desks agree.
 class Projection {
 public:
     virtual ~Projection() = default;
@@ -29,8 +29,11 @@ public:
     /// hide those of the file.
     [[nodiscard]] virtual Result<void> create(Database& database, bool temporary) = 0;
     [[nodiscard]] virtual Result<void> drop(Database& database) = 0;
-    /// Fold one entry in. Each counted entry is given once.
+    /// Fold one entry in. Each counted entry that is not set aside is given once.
     [[nodiscard]] virtual Result<void> apply(Database& database, const CountedEntry& entry) = 0;
+    /// Undo apply(): the entry is set aside, and the state must be as if it had not come. Its row
+    /// in `set_aside` is there by now.
+    [[nodiscard]] virtual Result<void> withdraw(Database& database, const CountedEntry& entry) = 0;
     /// Finish what depends on several entries; called before each commit.
     [[nodiscard]] virtual Result<void> settle(Database& database) = 0;
     /// Forget what apply() left for settle(): the transaction was rolled back.

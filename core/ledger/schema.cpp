@@ -19,8 +19,12 @@ CREATE TABLE device_chain(
     device BLOB NOT NULL UNIQUE CHECK(length(device) = 16),
     public_key BLOB CHECK(length(public_key) = 32),
     trusted INTEGER NOT NULL DEFAULT 0,
-    admits INTEGER NOT NULL DEFAULT 0
+    admits INTEGER NOT NULL DEFAULT 0,
+    limited INTEGER NOT NULL DEFAULT 0,
+    branches INTEGER NOT NULL DEFAULT 0
 ) STRICT;
+CREATE INDEX device_limited ON device_chain(d) WHERE limited = 1;
+CREATE INDEX device_branched ON device_chain(d) WHERE branches > 1;
 
 CREATE TABLE entry(
     n INTEGER PRIMARY KEY,
@@ -38,6 +42,7 @@ CREATE TABLE entry(
 CREATE INDEX entry_chain ON entry(d, seq);
 CREATE INDEX entry_target ON entry(target) WHERE target IS NOT NULL;
 CREATE INDEX entry_device ON entry(subject) WHERE kind = 'device';
+CREATE INDEX entry_trust ON entry(kind) WHERE kind IN ('adopt', 'cut_off', 'device', 'reinstate');
 CREATE TRIGGER entry_is_never_changed BEFORE UPDATE ON entry
     BEGIN SELECT RAISE(ABORT, 'entries are append-only'); END;
 CREATE TRIGGER entry_is_never_deleted BEFORE DELETE ON entry
@@ -49,6 +54,12 @@ CREATE TABLE head(
     seq INTEGER NOT NULL,
     PRIMARY KEY(d, id)
 ) STRICT, WITHOUT ROWID;
+
+CREATE TABLE set_aside(
+    n INTEGER PRIMARY KEY REFERENCES entry(n),
+    d INTEGER NOT NULL
+) STRICT;
+CREATE INDEX set_aside_device ON set_aside(d, n);
 
 CREATE TABLE waiting(
     n INTEGER PRIMARY KEY,
@@ -119,6 +130,23 @@ CREATE INDEX handed_out_own ON handed_out(own_seq);
 PRAGMA user_version=2;
 )sql";
 
+// What version 3 added: which records are set aside. What is in the tables follows from the entries
+// and is made with the state, which is made anew with this version.
+constexpr const char* fromVersion2 = R"sql(
+ALTER TABLE device_chain ADD COLUMN limited INTEGER NOT NULL DEFAULT 0;
+ALTER TABLE device_chain ADD COLUMN branches INTEGER NOT NULL DEFAULT 0;
+UPDATE device_chain SET branches = (SELECT count(*) FROM head WHERE head.d = device_chain.d);
+CREATE INDEX device_limited ON device_chain(d) WHERE limited = 1;
+CREATE INDEX device_branched ON device_chain(d) WHERE branches > 1;
+CREATE INDEX entry_trust ON entry(kind) WHERE kind IN ('adopt', 'cut_off', 'device', 'reinstate');
+CREATE TABLE set_aside(
+    n INTEGER PRIMARY KEY REFERENCES entry(n),
+    d INTEGER NOT NULL
+) STRICT;
+CREATE INDEX set_aside_device ON set_aside(d, n);
+PRAGMA user_version=3;
+)sql";
+
 }  // namespace
 
 Result<void> createSchema(Database& database)
@@ -150,7 +178,10 @@ Result<void> renewSchema(Database& database)
         return {};
     }
     SPILE_ASSIGN(transaction, Transaction::begin(database));
-    SPILE_TRY(database.run(fromVersion1));
+    if (version < 2) {
+        SPILE_TRY(database.run(fromVersion1));
+    }
+    SPILE_TRY(database.run(fromVersion2));
     return transaction.commit();
 }
 

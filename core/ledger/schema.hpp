@@ -8,7 +8,7 @@ namespace spile::ledger {
 /// Marks the file as a Spile ledger ("SPIL").
 inline constexpr std::int64_t applicationId = 0x5350494c;
 /// Goes up by one with each migration of the ledger's own tables.
-inline constexpr std::int64_t schemaVersion = 2;
+inline constexpr std::int64_t schemaVersion = 3;
 
 /// Make the tables in a new, empty database.
 [[nodiscard]] Result<void> createSchema(Database& database);

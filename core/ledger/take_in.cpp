@@ -183,10 +183,36 @@ private:
     {
         SPILE_ASSIGN(change, slices_.change());
         SPILE_ASSIGN(arrival, change->chains().arrive(entry));
+        if (entry.core.device == ledger_.device() && arrival != Arrival::Known) {
+            SPILE_TRY(askForNewKey(change->database()));
+        }
         taken_.added += arrival == Arrival::Counted ? 1 : 0;
         taken_.known += arrival == Arrival::Known ? 1 : 0;
         taken_.waiting += arrival == Arrival::Waiting ? 1 : 0;
         return endsGroup(entry.core) ? slices_.steps(1) : Result<void>();
+    }
+
+    // What this device has signed has gone out and is not here: it was set back to an earlier
+    // state, or a copy of it goes on elsewhere.
+    static Result<void> askForNewKey(Database& database)
+    {
+        return database.execute(
+            "INSERT INTO meta(key, value) VALUES('renew', 1) ON CONFLICT DO NOTHING");
+    }
+
+    Result<void> lookForOwnLost(Database& database)
+    {
+        for (const Head& head : bundle_.header().have) {
+            if (head.device != ledger_.device()) {
+                continue;
+            }
+            SPILE_ASSIGN(here,
+                         database.integer(0, "SELECT 1 FROM entry WHERE id = ?", head.id));
+            if (here == 0) {
+                SPILE_TRY(askForNewKey(database));
+            }
+        }
+        return {};
     }
 
     // What the sender holds, so that the next day file for it can be short; and that this file is
@@ -196,6 +222,7 @@ private:
         const BundleHeader& header = bundle_.header();
         SPILE_ASSIGN(change, slices_.change());
         Database& database = change->database();
+        SPILE_TRY(lookForOwnLost(database));
         // The last file to arrive counts, whatever its number: a restored device counts anew, and
         // knowing too little of it only sends it more.
         SPILE_TRY(database.execute("DELETE FROM peer_head WHERE peer = ?", header.from));
@@ -277,6 +304,11 @@ Result<TakenIn> takeIn(Ledger& ledger, const Path& file, SignatureCheck check, c
     if (ledger.cellar().mark.empty()) {
         SPILE_TRY(ledger.readIdentity());
     }
+    SPILE_ASSIGN(renews, ledger.needsNewKey());
+    if (renews) {
+        SPILE_ASSIGN(renewed, ledger.renewKey());
+        taken.renewed = renewed;
+    }
     return taken;
 }
 
@@ -319,22 +351,23 @@ Result<Membership> membershipOf(Database& database, const DeviceId& device)
                                   device));
     SPILE_ASSIGN(admits,
                  database.integer(0, "SELECT admits FROM device_chain WHERE device = ?", device));
-    return Membership{admitted == 1, admits == 1};
+    SPILE_ASSIGN(standing, standingOf(database));
+    const bool belongs = standing.members.contains(device);
+    const bool cutOff = standing.cuts.contains(device);
+    return Membership{admitted == 1 && belongs, admits == 1 && belongs && !cutOff, cutOff};
 }
 
 Result<Admitted> admit(Ledger& ledger, const DeviceId& device, const std::string& name,
-                       DeviceRole role)
+                       DeviceRole role, const std::optional<SigningKey>& owner)
 {
     Database& database = ledger.database();
-    SPILE_ASSIGN(mayAdmit, database.integer(0, "SELECT admits FROM device_chain WHERE device = ?",
-                                            ledger.device()));
-    if (mayAdmit == 0) {
+    SPILE_ASSIGN(own, membershipOf(database, ledger.device()));
+    if (!own.mayAdmit && !owner) {
         return fail(ErrorCode::Conflict, "admit", "this device may not admit others",
                     "admit it at a desk");
     }
-    SPILE_ASSIGN(trusted,
-                 database.integer(0, "SELECT trusted FROM device_chain WHERE device = ?", device));
-    if (trusted != 0) {
+    SPILE_ASSIGN(its, membershipOf(database, device));
+    if (its.admitted) {
         return fail(ErrorCode::Conflict, "device", device.hex().substr(0, 8),
                     "it is admitted already");
     }
@@ -344,8 +377,13 @@ Result<Admitted> admit(Ledger& ledger, const DeviceId& device, const std::string
         NewEntry entry{deviceKind, *SubjectId::fromBytes(device.bytes()), {}, {}, {}, {}, {}};
         entry.fields = {{trust_field::name, name},
                         {trust_field::role, static_cast<std::int64_t>(role)}};
-        SPILE_ASSIGN(id, change.record(std::move(entry)));
-        admitted.entry = id;
+        if (owner) {
+            SPILE_ASSIGN(ids, change.recordAsOwner(*owner, {std::move(entry)}));
+            admitted.entry = ids.front();
+        } else {
+            SPILE_ASSIGN(id, change.record(std::move(entry)));
+            admitted.entry = id;
+        }
         SPILE_TRY(change.commit());
     }
     const Job job;

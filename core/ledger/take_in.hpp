@@ -15,6 +15,7 @@ struct TakenIn {
     std::uint64_t waiting =
         0;  // stored, until their device is admitted or the gap before them closes
     std::uint64_t photos = 0;  // photos that are new here
+    std::optional<Renewed> renewed;  // this device was copied or set back: it has a new key
 };
 
 /// Take in a day file. It is verified whole before anything is written; then it is written in
@@ -43,10 +44,11 @@ struct Admitted {
     std::uint64_t linked = 0;  // records of it that had been waiting and count now
 };
 
-/// Whether a device's entries count here, and whether it may admit others.
+/// Whether a device belongs to the cellar, and whether it may admit others.
 struct Membership {
     bool admitted = false;
     bool mayAdmit = false;
+    bool cutOff = false;  // what it records now is set aside
 };
 /// This device counts its own entries from the start; here it is admitted once its `device` entry
 /// has come.
@@ -54,8 +56,12 @@ struct Membership {
 
 /// Let a device belong to the cellar: append its `device` entry and count what waited for it.
 ///
-/// Errors    Conflict if it is admitted already, or this device may not admit.
+/// With the owner's key, the owner admits it.
+///
+/// Errors    Conflict if it is admitted already, or this device may not admit, or `owner` is not
+///           the key of this cellar.
 [[nodiscard]] Result<Admitted> admit(Ledger& ledger, const DeviceId& device,
-                                     const std::string& name, DeviceRole role);
+                                     const std::string& name, DeviceRole role,
+                                     const std::optional<SigningKey>& owner = {});
 
 }  // namespace spile::ledger

@@ -8,7 +8,15 @@ static constexpr std::size_t fileSize = 2 * KeySeed::size + 1;
 
 static const char* fileName(KeyName name)
 {
-    return name == KeyName::Device ? "device.key" : "owner.key";
+    switch (name) {
+        case KeyName::Device:
+            return "device.key";
+        case KeyName::Owner:
+            return "owner.key";
+        case KeyName::NextDevice:
+            break;
+    }
+    return "device.key.next";
 }
 
 static tl::unexpected<Error> refuseForm(const Path& path)
@@ -72,6 +80,18 @@ Result<void> FileKeyStore::save(KeyName name, const KeySeed& seed)
     }
     if (!done) {
         std::ignore = files_.remove(temporary);  // the first error is the one to report
+        return done;
+    }
+    return files_.syncFolder(folder_);
+}
+
+Result<void> FileKeyStore::turnToNext()
+{
+    const Path next = folder_ / fileName(KeyName::NextDevice);
+    if (!files_.exists(next)) {
+        return fail(ErrorCode::NotFound, next.string());
+    }
+    if (auto done = files_.rename(next, folder_ / fileName(KeyName::Device)); !done) {
         return done;
     }
     return files_.syncFolder(folder_);

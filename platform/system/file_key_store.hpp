@@ -17,6 +17,7 @@ public:
 
     [[nodiscard]] Result<std::optional<KeySeed>> load(KeyName name) override;
     [[nodiscard]] Result<void> save(KeyName name, const KeySeed& seed) override;
+    [[nodiscard]] Result<void> turnToNext() override;
 
 private:
     FileSystem& files_;

@@ -95,6 +95,7 @@ void Fleet::backUp(std::size_t i)
     std::filesystem::remove_all(backupOf(member.folder));
     std::filesystem::copy(member.folder, backupOf(member.folder),
                           std::filesystem::copy_options::recursive);
+    member.keysOfBackup = member.keys;
     open(member);
 }
 
@@ -108,6 +109,7 @@ bool Fleet::restore(std::size_t i)
     std::filesystem::remove_all(member.folder);
     std::filesystem::copy(backupOf(member.folder), member.folder,
                           std::filesystem::copy_options::recursive);
+    member.keys = member.keysOfBackup;
     open(member);
     return true;
 }

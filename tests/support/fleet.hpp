@@ -21,6 +21,7 @@ public:
         SeededRandom random;
         Uuid7Source ids{clock, random};
         MemoryKeyStore keys;
+        MemoryKeyStore keysOfBackup;
         Path folder;
         std::unique_ptr<cellar::Cellar> cellar;
     };

@@ -21,6 +21,16 @@ public:
         }
         return {};
     }
+    [[nodiscard]] Result<void> turnToNext() override
+    {
+        const auto next = keys_.find(KeyName::NextDevice);
+        if (next == keys_.end()) {
+            return fail(ErrorCode::NotFound, "key");
+        }
+        keys_[KeyName::Device] = next->second;
+        keys_.erase(next);
+        return {};
+    }
 
 private:
     std::map<KeyName, KeySeed> keys_;

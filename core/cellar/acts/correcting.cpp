@@ -52,7 +52,11 @@ Result<void> checkAmendment(const KindSpec& kind, const ledger::Fields& fields)
     return {};
 }
 
-bool beginsCellar(const std::string& kind) { return kind == "genesis" || kind == "device"; }
+// Trust is given and taken by records of its own, never by a correction.
+bool beginsCellar(const std::string& kind)
+{
+    return kind == ledger::genesisKind || ledger::isTrustKind(kind) || kind == ledger::renewKind;
+}
 
 }  // namespace
 
@@ -92,6 +96,11 @@ Result<EntryId> voidEntry(Cellar& cellar, const EntryId& target)
     entry.kind = voidKind;
     entry.subject = corrected.subject;
     entry.target = target;
+    // What it was corrected to when it was taken back: a correction that is not among them was made
+    // without knowing of this.
+    SPILE_ASSIGN(newest, newestAmendments(cellar.database(), target));
+    newest.resize(std::min(newest.size(), ledger::overwritesMax));
+    entry.overwrites = std::move(newest);
     return recordOne(cellar, std::move(entry));
 }
 

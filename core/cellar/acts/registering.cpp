@@ -1,5 +1,6 @@
 #include "core/cellar/acts/registering.hpp"
 
+#include "core/cellar/acts/correcting.hpp"
 #include "core/cellar/queries.hpp"
 #include "core/scan/barrel_code.hpp"
 
@@ -218,6 +219,20 @@ Result<SubjectId> batchNamed(Cellar& cellar, const std::string& name)
         batch.name = name;
         return registerBatch(cellar, batch);
     });
+}
+
+Result<EntryId> giveNewCode(Cellar& cellar, const SubjectId& barrel)
+{
+    SPILE_TRY(needSubject(cellar, "barrel", barrel));
+    SPILE_ASSIGN(registration,
+                 cellar.database().first(
+                     [](const ledger::Row& row) { return row.id<EntryId>(0); },
+                     "SELECT entry FROM state_barrel WHERE subject = ? AND voided = 0 ORDER BY "
+                     "when_ms, device, seq LIMIT 1",
+                     barrel));
+    SPILE_ASSIGN(code, newCode(cellar));
+    return amend(cellar, registration.value_or(EntryId()),
+                 {{static_cast<std::uint32_t>(Field::Code), ledger::Value(code)}});
 }
 
 }  // namespace spile::cellar

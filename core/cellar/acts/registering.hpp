@@ -79,6 +79,11 @@ struct RegisteredBarrel {
 [[nodiscard]] Result<RegisteredBarrel> registerBarrel(Cellar& cellar, const NewBarrel& barrel,
                                                       const Circumstance& circumstance = {});
 
+/// Give a barrel another code: another one has its, from another device. It needs a new label.
+///
+/// Errors    NotFound for an unknown barrel.
+[[nodiscard]] Result<EntryId> giveNewCode(Cellar& cellar, const SubjectId& barrel);
+
 inline constexpr int mostSpares = 500;
 
 /// Return `count` new codes, all different, for labels whose barrels are registered later.

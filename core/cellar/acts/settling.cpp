@@ -1,0 +1,95 @@
+#include "core/cellar/acts/settling.hpp"
+
+#include "core/cellar/acts/correcting.hpp"
+#include "core/cellar/acts/registering.hpp"
+#include "core/cellar/acts/trusting.hpp"
+#include "core/cellar/settle_query_text.hpp"
+
+#include <algorithm>
+
+namespace spile::cellar {
+
+namespace {
+
+Result<void> nothing(const Result<EntryId>& done)
+{
+    return done ? Result<void>() : Result<void>(tl::unexpected(done.error()));
+}
+
+// Takes back every record by which it was taken back.
+Result<void> bringBack(Cellar& cellar, const EntryId& entry)
+{
+    std::vector<EntryId> voids;
+    SPILE_TRY(cellar.database().each(
+        [&](const ledger::Row& row) {
+            voids.push_back(row.id<EntryId>(0));
+            return Result<void>();
+        },
+        query_text::liveVoids, entry));
+    for (const EntryId& one : voids) {
+        SPILE_TRY(voidEntry(cellar, one));
+    }
+    return {};
+}
+
+Result<void> admitNamed(Cellar& cellar, const DeviceId& device, const std::string& name)
+{
+    SPILE_TRY(checkValue(specOf(Field::Name), ledger::Value(name)));
+    SPILE_TRY(ledger::admit(cellar.ledger(), device, name, ledger::DeviceRole::Phone));
+    return {};
+}
+
+Result<void> needOpen(Cellar& cellar, const UnsettledRow& row, const Choice& choice)
+{
+    SPILE_ASSIGN(choices, choicesFor(cellar.database(), row));
+    const bool there = std::any_of(choices.begin(), choices.end(), [&](const Choice& open) {
+        return open.does == choice.does && open.entry == choice.entry &&
+               open.field == choice.field && open.value == choice.value;
+    });
+    return there ? Result<void>()
+                 : fail(ErrorCode::Conflict, "to settle", row.key, "it is settled by now");
+}
+
+}  // namespace
+
+Result<void> settle(Cellar& cellar, const UnsettledRow& row, const Choice& choice,
+                    const std::optional<SubjectId>& person, const std::string& name)
+{
+    SPILE_TRY(needOpen(cellar, row, choice));
+    switch (choice.does) {
+        case Settling::SetValue:
+            return nothing(amend(cellar, choice.entry, {{choice.field, choice.value}}));
+        case Settling::KeepVoided:
+        case Settling::TakeBack:
+            return nothing(voidEntry(cellar, choice.entry));
+        case Settling::BringBack:
+            return bringBack(cellar, choice.entry);
+        case Settling::NewCode:
+            return nothing(giveNewCode(cellar, choice.subject));
+        case Settling::CutOff:
+            return nothing(cutOff(cellar, {.device = row.device, .person = person}));
+        case Settling::Adopt: {
+            SPILE_TRY(adopt(cellar, {choice.entry}, person));
+            return {};
+        }
+        case Settling::Admit:
+            return admitNamed(cellar, row.device, name);
+    }
+    return {};
+}
+
+Result<std::uint64_t> adoptAll(Cellar& cellar, const DeviceId& device,
+                               const std::optional<SubjectId>& person)
+{
+    std::vector<EntryId> all;
+    SPILE_TRY(cellar.database().each(
+        [&](const ledger::Row& row) {
+            all.push_back(row.id<EntryId>(0));
+            return Result<void>();
+        },
+        query_text::setAsideOf, device, 0, -1));
+    SPILE_TRY(adopt(cellar, all, person));
+    return all.size();
+}
+
+}  // namespace spile::cellar

@@ -1,0 +1,60 @@
+#pragma once
+
+#include <array>
+#include <string_view>
+
+/// The SQL of settling.cpp.
+namespace spile::cellar::query_text {
+
+inline constexpr std::string_view unsettledRecords =
+    "SELECT u.what, u.entry, e.kind, e.subject, e.at_ms, c.device FROM state_unsettled AS u "
+    "JOIN entry AS e ON e.id = u.entry JOIN device_chain AS c ON c.d = e.d "
+    "WHERE (u.what, u.entry) > (?, x'') AND u.what <= ? ORDER BY u.what, u.entry LIMIT ?";
+inline constexpr std::string_view unsettledBarrels =
+    "SELECT what, entry FROM state_unsettled WHERE (what, entry) > (?, x'') AND what <= ? "
+    "ORDER BY what, entry LIMIT ?";
+inline constexpr std::string_view copiedDevices =
+    "SELECT c.device, (SELECT min(seq) FROM head WHERE head.d = c.d) FROM device_chain AS c "
+    "INDEXED BY device_branched WHERE c.branches > 1 AND c.d > 0 ORDER BY c.d LIMIT ?";
+inline constexpr std::string_view limitedDevices =
+    "SELECT c.device, (SELECT count(*) FROM set_aside WHERE set_aside.d = c.d) FROM device_chain "
+    "AS c INDEXED BY device_limited WHERE c.limited = 1 AND c.d > 0 ORDER BY c.d LIMIT ?";
+inline constexpr std::string_view nextWaitingDevice =
+    "SELECT min(device) FROM waiting WHERE device > ?";
+inline constexpr std::string_view waitingOfDevice =
+    "SELECT count(*) FROM waiting WHERE device = ?";
+inline constexpr std::string_view isTrusted =
+    "SELECT trusted FROM device_chain WHERE device = ?";
+inline constexpr std::string_view newerRecords =
+    "SELECT count(*) FROM state_unknown WHERE entry > x''";
+inline constexpr std::string_view renewedDevice =
+    "SELECT 1 FROM state_renew WHERE before = ? AND voided = 0 LIMIT 1";
+inline constexpr std::string_view isCutOff =
+    "SELECT 1 FROM state_cut_off WHERE subject = ? AND voided = 0 LIMIT 1";
+inline constexpr std::string_view setAsideOf =
+    "SELECT e.id, e.kind, e.subject, e.at_ms FROM device_chain AS c JOIN set_aside AS s ON s.d = "
+    "c.d JOIN entry AS e ON e.n = s.n WHERE c.device = ? AND s.n > ? ORDER BY s.n LIMIT ?";
+inline constexpr std::string_view barrelName =
+    "SELECT coalesce(mark, code) FROM state_barrel_now WHERE subject = ?";
+inline constexpr std::string_view lotName =
+    "SELECT name FROM state_lot WHERE subject = ? AND voided = 0 ORDER BY when_ms, device, seq "
+    "LIMIT 1";
+inline constexpr std::string_view deviceName =
+    "SELECT name FROM state_device WHERE subject = ? AND voided = 0 ORDER BY when_ms, device, seq "
+    "LIMIT 1";
+inline constexpr std::string_view liveVoids =
+    "SELECT entry FROM state_void WHERE target = ? AND voided = 0 ORDER BY entry";
+inline constexpr std::string_view liveFills =
+    "SELECT entry, when_ms, device FROM state_fill WHERE subject = ? AND voided = 0 ORDER BY "
+    "when_ms DESC, device DESC, seq DESC LIMIT ?";
+inline constexpr std::string_view sameCodes =
+    "SELECT b.subject FROM state_barrel_now AS a JOIN state_barrel_now AS b ON b.code = a.code "
+    "WHERE a.subject = ? ORDER BY b.subject";
+
+inline constexpr std::array settling = {
+    unsettledRecords, unsettledBarrels, copiedDevices, limitedDevices,  nextWaitingDevice,
+    waitingOfDevice,  isTrusted,        newerRecords,  renewedDevice,   isCutOff,
+    setAsideOf,       barrelName,       lotName,       deviceName,      liveVoids,
+    liveFills,        sameCodes};
+
+}  // namespace spile::cellar::query_text
