@@ -11,8 +11,8 @@ namespace spile::inline base {
 using KeySeed = ByteId<struct KeySeedKind, 32>;
 
 enum class KeyName : std::uint8_t {
-    Device,  ///< signs what this device records
-    Owner,   ///< signed the cellar's beginning; should lie offline, away from the cellar
+    Device,      ///< signs what this device records
+    Owner,       ///< signed the cellar's beginning; should lie offline, away from the cellar
     NextDevice,  ///< will sign once the records say so: a key that is being renewed
 };
 

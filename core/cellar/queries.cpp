@@ -3,8 +3,8 @@
 #include "core/cellar/bench_query_text.hpp"
 #include "core/cellar/lot_query_text.hpp"
 #include "core/cellar/query_text.hpp"
-#include "core/cellar/settle_query_text.hpp"
 #include "core/cellar/row_values.hpp"
+#include "core/cellar/settle_query_text.hpp"
 #include "core/cellar/total_query_text.hpp"
 #include "core/cellar/way_query_text.hpp"
 

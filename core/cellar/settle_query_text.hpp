@@ -21,10 +21,8 @@ inline constexpr std::string_view limitedDevices =
     "AS c INDEXED BY device_limited WHERE c.limited = 1 AND c.d > 0 ORDER BY c.d LIMIT ?";
 inline constexpr std::string_view nextWaitingDevice =
     "SELECT min(device) FROM waiting WHERE device > ?";
-inline constexpr std::string_view waitingOfDevice =
-    "SELECT count(*) FROM waiting WHERE device = ?";
-inline constexpr std::string_view isTrusted =
-    "SELECT trusted FROM device_chain WHERE device = ?";
+inline constexpr std::string_view waitingOfDevice = "SELECT count(*) FROM waiting WHERE device = ?";
+inline constexpr std::string_view isTrusted = "SELECT trusted FROM device_chain WHERE device = ?";
 inline constexpr std::string_view newerRecords =
     "SELECT count(*) FROM state_unknown WHERE entry > x''";
 inline constexpr std::string_view renewedDevice =
@@ -52,9 +50,9 @@ inline constexpr std::string_view sameCodes =
     "WHERE a.subject = ? ORDER BY b.subject";
 
 inline constexpr std::array settling = {
-    unsettledRecords, unsettledBarrels, copiedDevices, limitedDevices,  nextWaitingDevice,
-    waitingOfDevice,  isTrusted,        newerRecords,  renewedDevice,   isCutOff,
-    setAsideOf,       barrelName,       lotName,       deviceName,      liveVoids,
+    unsettledRecords, unsettledBarrels, copiedDevices, limitedDevices, nextWaitingDevice,
+    waitingOfDevice,  isTrusted,        newerRecords,  renewedDevice,  isCutOff,
+    setAsideOf,       barrelName,       lotName,       deviceName,     liveVoids,
     liveFills,        sameCodes};
 
 }  // namespace spile::cellar::query_text

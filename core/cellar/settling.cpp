@@ -25,8 +25,7 @@ std::string keyOf(Unsettled what, const std::string& hex)
 
 Result<std::string> textOrNone(Database& database, std::string_view sql, ByteView id)
 {
-    SPILE_ASSIGN(found,
-                 database.first([](const Row& row) { return row.textIfAny(0); }, sql, id));
+    SPILE_ASSIGN(found, database.first([](const Row& row) { return row.textIfAny(0); }, sql, id));
     return found ? found->value_or("") : std::string();
 }
 
@@ -184,8 +183,7 @@ private:
             SPILE_ASSIGN(trusted, database_.integer(0, query_text::isTrusted, after));
             if (trusted == 0) {  // else only the record before is missing, which comes by itself
                 SPILE_ASSIGN(count, database_.integer(0, query_text::waitingOfDevice, after));
-                SPILE_TRY(
-                    addDevice(Unsettled::Waiting, after, static_cast<std::uint64_t>(count)));
+                SPILE_TRY(addDevice(Unsettled::Waiting, after, static_cast<std::uint64_t>(count)));
             }
         }
         return {};

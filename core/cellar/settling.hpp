@@ -25,12 +25,12 @@ enum class Unsettled : std::uint8_t {
 
 struct UnsettledRow {
     Unsettled what = Unsettled::TwoValues;
-    std::string key;        // names it for good, 8 digits; the same on every device
-    std::string about;      // the barrel's mark, the lot's, person's, ... or the device's name
-    std::string kind;       // of the record; empty if it is about a barrel or a device
-    EntryId entry;          // the record
-    SubjectId subject;      // what it is about; of a barrel or lot with that name
-    DeviceId device;        // which recorded it, or which it is about
+    std::string key;    // names it for good, 8 digits; the same on every device
+    std::string about;  // the barrel's mark, the lot's, person's, ... or the device's name
+    std::string kind;   // of the record; empty if it is about a barrel or a device
+    EntryId entry;      // the record
+    SubjectId subject;  // what it is about; of a barrel or lot with that name
+    DeviceId device;    // which recorded it, or which it is about
     std::string deviceName;
     Instant at{};
     std::uint64_t count = 0;  // of records
@@ -55,12 +55,12 @@ enum class Settling : std::uint8_t {
 
 struct Choice {
     Settling does = Settling::SetValue;
-    EntryId entry;          // the correction, void, fill or record
-    SubjectId subject;      // the barrel
+    EntryId entry;      // the correction, void, fill or record
+    SubjectId subject;  // the barrel
     std::uint32_t field = 0;
-    ledger::Value value;    // null: without a value
-    std::string kind;       // of the record
-    std::string deviceName; // who says so
+    ledger::Value value;     // null: without a value
+    std::string kind;        // of the record
+    std::string deviceName;  // who says so
     Instant at{};
 };
 

@@ -104,9 +104,9 @@ Result<bool> Chains::count(Chain& chain, const VerifiedEntry& entry)
     chain.changed = true;
     SPILE_TRY(notePhotos(n, core));
     SPILE_ASSIGN(limited, setAside_.limits(chain.d));
-    SPILE_TRY(limited ? setAside_.holdBack(n, chain.d)
-                      : projection_.apply(database_,
-                                          CountedEntry{n, entry.id, core, entry.entry.body}));
+    SPILE_TRY(
+        limited ? setAside_.holdBack(n, chain.d)
+                : projection_.apply(database_, CountedEntry{n, entry.id, core, entry.entry.body}));
     if (isTrustKind(core.kind)) {
         setAside_.trustChanged();
     }

@@ -54,7 +54,10 @@ enum class Arrival : std::uint8_t {
 class Chains {
 public:
     Chains(Database& database, Projection& projection, const PhotoStore& photos)
-        : database_(database), projection_(projection), photos_(photos), setAside_(database, projection)
+        : database_(database),
+          projection_(projection),
+          photos_(photos),
+          setAside_(database, projection)
     {
     }
 

@@ -121,6 +121,10 @@ Result<void> Change::commit()
 
 Result<Change> Ledger::change()
 {
+    if (readsOnly_) {
+        return fail(ErrorCode::Unsupported, "ledger.db", "a newer version wrote it",
+                    "update Spile; until then it is for reading and export");
+    }
     SPILE_ASSIGN(transaction, Transaction::begin(database_));
     return Change(*this, std::move(transaction));
 }

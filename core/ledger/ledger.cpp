@@ -1,5 +1,6 @@
 #include "core/ledger/ledger.hpp"
 
+#include "core/ledger/keeping_copies.hpp"
 #include "core/ledger/new_key.hpp"
 #include "core/ledger/schema.hpp"
 
@@ -129,16 +130,46 @@ Result<std::unique_ptr<Ledger>> Ledger::open(const Path& folder, const Outside& 
                     "new, join or demo makes one");
     }
     SPILE_ASSIGN(ledger, openFolder(folder, outside, projection, vfs));
-    SPILE_TRY(checkSchema(ledger->database_));
-    SPILE_TRY(renewSchema(ledger->database_));
-    SPILE_TRY(ledger->useDeviceKey());
-    SPILE_TRY(ledger->renewProjection());
-    SPILE_TRY(ledger->readIdentity());
-    SPILE_ASSIGN(renews, ledger->needsNewKey());
-    if (renews || !ledger->key_) {
-        SPILE_TRY(ledger->renewKey());
+    SPILE_ASSIGN(version, storedVersion(ledger->database_));
+    if (version > schemaVersion) {
+        SPILE_TRY(ledger->turnToReading());
+        return std::move(ledger);
     }
+    if (version < schemaVersion) {
+        SPILE_TRY(keepCopy(outside, ledger->folder_, ledger->database_, version));
+        SPILE_TRY(renewSchema(ledger->database_));
+    }
+    SPILE_TRY(removeOldCopies(outside, ledger->folder_));
+    SPILE_TRY(ledger->finishOpening());
     return std::move(ledger);
+}
+
+Result<void> Ledger::finishOpening()
+{
+    SPILE_TRY(useDeviceKey());
+    SPILE_TRY(renewProjection());
+    SPILE_TRY(readIdentity());
+    SPILE_ASSIGN(renews, needsNewKey());
+    if (renews || !key_) {
+        SPILE_TRY(renewKey());
+    }
+    return {};
+}
+
+Result<void> Ledger::turnToReading()
+{
+    readsOnly_ = true;
+    SPILE_ASSIGN(reader, openReader());
+    database_ = std::move(reader);
+    SPILE_TRY(useDeviceKey());
+    return readIdentity();
+}
+
+// The newer version's state tables may have any shape: ours hide them on this connection.
+Result<void> Ledger::stateBeside(Database& reader)
+{
+    SPILE_TRY(projection_.create(reader, true));
+    return replay(reader, projection_);
 }
 
 Result<void> Ledger::useDeviceKey()
@@ -211,9 +242,13 @@ Result<void> Ledger::readIdentity()
     return {};
 }
 
-Result<Database> Ledger::openReader() const
+Result<Database> Ledger::openReader()
 {
-    return Database::open(folder_.database().string(), Database::Mode::Read, vfs_);
+    SPILE_ASSIGN(reader, Database::open(folder_.database().string(), Database::Mode::Read, vfs_));
+    if (readsOnly_) {
+        SPILE_TRY(stateBeside(reader));
+    }
+    return std::move(reader);
 }
 
 Result<void> replay(Database& database, Projection& projection)

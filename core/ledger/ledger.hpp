@@ -129,18 +129,28 @@ public:
                                                                        const CellarId& id,
                                                                        const std::string& vfs = {});
 
-    /// Errors    NotFound if there is no cellar; Locked if another process holds it; Unsupported
-    ///           if a newer version wrote it; Damaged.
+    /// A cellar that a newer version wrote is opened for reading: readsOnly(). One of an older
+    /// version is brought up to this one, after a verified copy of its database was put beside it
+    /// (`ledger-v2-2026-11-26.db`), which is kept for 14 days.
+    ///
+    /// Errors    NotFound if there is no cellar; Locked if another process holds it; Damaged;
+    ///           StorageFull if there is no room for the copy.
     [[nodiscard]] static Result<std::unique_ptr<Ledger>> open(const Path& folder,
                                                               const Outside& outside,
                                                               Projection& projection,
                                                               const std::string& vfs = {});
 
     /// Begin a transaction. Requires none to be open.
+    ///
+    /// Errors    Unsupported if it readsOnly().
     [[nodiscard]] Result<Change> change();
 
+    /// A newer version wrote it: all is shown that this version understands, and can be exported,
+    /// but nothing is written.
+    [[nodiscard]] bool readsOnly() const { return readsOnly_; }
+
     /// A connection of its own that cannot write, for another thread or a check.
-    [[nodiscard]] Result<Database> openReader() const;
+    [[nodiscard]] Result<Database> openReader();
 
     /// Requires the genesis entry to be here, as it is once create() or a first take-in is done.
     [[nodiscard]] const CellarIdentity& cellar() const { return cellar_; }
@@ -182,6 +192,9 @@ private:
     [[nodiscard]] Result<std::optional<SigningKey>> deviceKeyOf(const DeviceId& device);
     [[nodiscard]] Result<void> beginChain(Change& change, const SigningKey& key);
     [[nodiscard]] Result<void> renewProjection();
+    [[nodiscard]] Result<void> turnToReading();
+    [[nodiscard]] Result<void> stateBeside(Database& reader);
+    [[nodiscard]] Result<void> finishOpening();
     [[nodiscard]] Result<Instant> recordedAt(const EntryId& head);
 
     CellarFolder folder_;
@@ -195,6 +208,7 @@ private:
     CellarIdentity cellar_;
     DeviceId device_;
     std::optional<SigningKey> key_;
+    bool readsOnly_ = false;
     struct Recorded {
         EntryId entry;
         Instant at;

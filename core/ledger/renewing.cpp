@@ -59,22 +59,20 @@ struct Admission {
 
 Result<std::optional<Admission>> admissionOf(Database& database, const DeviceId& device)
 {
-    SPILE_ASSIGN(fields, database.first(
-                             [](const Row& row) { return decodeFields(row.blob(0)); },
-                             "SELECT entry.body FROM entry INDEXED BY entry_device JOIN "
-                             "device_chain AS author ON author.d = entry.d WHERE entry.kind = "
-                             "'device' AND entry.subject = ? AND author.admits = 1 "
-                             "ORDER BY entry.id LIMIT 1",
-                             device));
+    SPILE_ASSIGN(fields,
+                 database.first([](const Row& row) { return decodeFields(row.blob(0)); },
+                                "SELECT entry.body FROM entry INDEXED BY entry_device JOIN "
+                                "device_chain AS author ON author.d = entry.d WHERE entry.kind = "
+                                "'device' AND entry.subject = ? AND author.admits = 1 "
+                                "ORDER BY entry.id LIMIT 1",
+                                device));
     if (!fields || !*fields) {
         return std::optional<Admission>();
     }
     const auto name = (**fields).find(trust_field::name);
     const auto role = (**fields).find(trust_field::role);
-    const auto* text =
-        name == (**fields).end() ? nullptr : name->second.as<std::string>();
-    const auto* number =
-        role == (**fields).end() ? nullptr : role->second.as<std::int64_t>();
+    const auto* text = name == (**fields).end() ? nullptr : name->second.as<std::string>();
+    const auto* number = role == (**fields).end() ? nullptr : role->second.as<std::int64_t>();
     return text == nullptr || number == nullptr ? std::optional<Admission>()
                                                 : std::optional(Admission{*text, *number});
 }
@@ -88,8 +86,8 @@ Fields renewal(const DeviceId& before, const std::vector<Head>& heads)
 {
     List points;
     for (const Head& head : heads) {
-        points.emplace_back(
-            List{Value(static_cast<std::int64_t>(head.seq)), Value(Bytes(head.id.bytes().begin(), head.id.bytes().end()))});
+        points.emplace_back(List{Value(static_cast<std::int64_t>(head.seq)),
+                                 Value(Bytes(head.id.bytes().begin(), head.id.bytes().end()))});
     }
     return {{trust_field::before, Value(Bytes(before.bytes().begin(), before.bytes().end()))},
             {trust_field::chainPoints, Value(std::move(points))}};

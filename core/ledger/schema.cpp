@@ -157,18 +157,14 @@ Result<void> createSchema(Database& database)
     return database.run("PRAGMA user_version=" + std::to_string(schemaVersion) + ";");
 }
 
-Result<void> checkSchema(Database& database)
+Result<std::int64_t> storedVersion(Database& database)
 {
     SPILE_ASSIGN(application, database.integer(0, "PRAGMA application_id"));
     SPILE_ASSIGN(version, database.integer(0, "PRAGMA user_version"));
     if (application != applicationId || version < 1) {
         return fail(ErrorCode::Damaged, "ledger.db", "not a Spile ledger");
     }
-    if (version > schemaVersion) {
-        return fail(ErrorCode::Unsupported, "ledger.db", "version " + std::to_string(version),
-                    "update Spile");
-    }
-    return {};
+    return version;
 }
 
 Result<void> renewSchema(Database& database)

@@ -13,10 +13,11 @@ inline constexpr std::int64_t schemaVersion = 3;
 /// Make the tables in a new, empty database.
 [[nodiscard]] Result<void> createSchema(Database& database);
 
-/// Check that an opened database is a Spile ledger that this version can write.
+/// Return the version of the ledger's tables in an opened database, which may be newer than
+/// schemaVersion.
 ///
-/// Errors    Damaged if it is something else; Unsupported if a newer version made it.
-[[nodiscard]] Result<void> checkSchema(Database& database);
+/// Errors    Damaged if it is no Spile ledger.
+[[nodiscard]] Result<std::int64_t> storedVersion(Database& database);
 
 /// Bring the tables of an older version up to this one, in one transaction.
 [[nodiscard]] Result<void> renewSchema(Database& database);

@@ -30,10 +30,8 @@ std::vector<ChainPoint> pointsIn(ByteView body)
 {
     std::vector<ChainPoint> points;
     const auto fields = decodeFields(body);
-    const auto found =
-        fields ? fields->find(trust_field::chainPoints) : Fields::const_iterator();
-    const auto* rows =
-        fields && found != fields->end() ? found->second.as<List>() : nullptr;
+    const auto found = fields ? fields->find(trust_field::chainPoints) : Fields::const_iterator();
+    const auto* rows = fields && found != fields->end() ? found->second.as<List>() : nullptr;
     if (rows == nullptr) {
         return points;
     }
@@ -56,8 +54,7 @@ std::optional<DeviceId> beforeIn(ByteView body)
 {
     const auto fields = decodeFields(body);
     const auto found = fields ? fields->find(trust_field::before) : Fields::const_iterator();
-    const auto* bytes =
-        fields && found != fields->end() ? found->second.as<Bytes>() : nullptr;
+    const auto* bytes = fields && found != fields->end() ? found->second.as<Bytes>() : nullptr;
     return bytes == nullptr ? std::nullopt : DeviceId::fromBytes(*bytes);
 }
 
@@ -210,9 +207,8 @@ void spread(const std::vector<TrustEntry>& entries, Standing& standing)
 
 Result<DeviceId> inMeta(Database& database, std::string_view key)
 {
-    SPILE_ASSIGN(found,
-                 database.first([](const Row& row) { return row.id<DeviceId>(0); },
-                                "SELECT value FROM meta WHERE key = ?", key));
+    SPILE_ASSIGN(found, database.first([](const Row& row) { return row.id<DeviceId>(0); },
+                                       "SELECT value FROM meta WHERE key = ?", key));
     return found.value_or(DeviceId());
 }
 
@@ -277,8 +273,7 @@ Result<std::vector<std::int64_t>> rowsSetAside(Database& database, const DeviceI
     SPILE_TRY(database.each(
         [&](const Row& row) {
             const auto id = row.id<EntryId>(1);
-            const bool kept =
-                belongs && left.keeps(id, static_cast<std::uint64_t>(row.integer(2)));
+            const bool kept = belongs && left.keeps(id, static_cast<std::uint64_t>(row.integer(2)));
             if (!kept && !standing.adopted.contains(id)) {
                 rows.push_back(row.integer(0));
             }

@@ -206,8 +206,7 @@ private:
             if (head.device != ledger_.device()) {
                 continue;
             }
-            SPILE_ASSIGN(here,
-                         database.integer(0, "SELECT 1 FROM entry WHERE id = ?", head.id));
+            SPILE_ASSIGN(here, database.integer(0, "SELECT 1 FROM entry WHERE id = ?", head.id));
             if (here == 0) {
                 SPILE_TRY(askForNewKey(database));
             }

@@ -14,7 +14,7 @@ struct TakenIn {
     std::uint64_t known = 0;  // were here already
     std::uint64_t waiting =
         0;  // stored, until their device is admitted or the gap before them closes
-    std::uint64_t photos = 0;  // photos that are new here
+    std::uint64_t photos = 0;        // photos that are new here
     std::optional<Renewed> renewed;  // this device was copied or set back: it has a new key
 };
 

@@ -106,7 +106,7 @@ TEST(Fault26_ClonedPhone, IsAForkAndBothBranchesAreKept)
     EXPECT_TRUE(has(fleet, 0, ofOne));
     EXPECT_TRUE(has(fleet, 0, ofOther));
     EXPECT_EQ(history(fleet, 0).draws.size(), 2U);
-    fleet.exchangeAll();
+    fleet.exchangeUntilQuiet();
     expectOneState(fleet);
 }
 

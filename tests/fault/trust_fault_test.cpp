@@ -41,8 +41,8 @@ DeviceId idOf(Fleet& fleet, std::size_t device) { return fleet.cellar(device).le
 void cut(Fleet& fleet, std::size_t by, const DeviceId& device,
          std::optional<std::uint64_t> lastSeq = {})
 {
-    const auto done = cutOff(fleet.cellar(by), {.device = device, .lastSeq = lastSeq,
-                                                .reason = "left on a train"});
+    const auto done = cutOff(fleet.cellar(by),
+                             {.device = device, .lastSeq = lastSeq, .reason = "left on a train"});
     ASSERT_TRUE(done) << support::textOf(done.error());
 }
 
@@ -70,18 +70,17 @@ TEST(Fault29_DeviceKeyStolen, WhatItForgesAfterTheCutCountsNowhere)
     fleet.exchangeAll();
     cut(fleet, 0, idOf(fleet, 1));
     const EntryId forged = draw(fleet, 1, 5000);
-    ASSERT_TRUE(voidEntry(fleet.cellar(1), *recordDraw(fleet.cellar(1),
-                                                       {.barrel = fleet.small().barrel,
-                                                        .volume = millilitres(1),
-                                                        .method = "valve"})));
+    ASSERT_TRUE(
+        voidEntry(fleet.cellar(1), *recordDraw(fleet.cellar(1), {.barrel = fleet.small().barrel,
+                                                                 .volume = millilitres(1),
+                                                                 .method = "valve"})));
     fleet.exchangeAll();
     fleet.exchangeAll();
     for (std::size_t i = 0; i < fleet.size(); ++i) {
         EXPECT_EQ(draws(fleet, i), 1U) << i;
         EXPECT_EQ(setAside(fleet, i), 3) << i;
-        EXPECT_EQ(*fleet.cellar(i).database().integer(0, "SELECT 1 FROM entry WHERE id = ?",
-                                                      forged),
-                  1)
+        EXPECT_EQ(
+            *fleet.cellar(i).database().integer(0, "SELECT 1 FROM entry WHERE id = ?", forged), 1)
             << "it is kept and handed on, " << i;
     }
     expectOneState(fleet);
@@ -150,12 +149,12 @@ TEST(Fault54_CutOffPhoneKeepsRecording, TheOwnerLetsItInAgain)
 TEST(Fault54_CutOffPhoneKeepsRecording, WhomItAdmittedAfterTheCutDoesNotBelong)
 {
     Fleet fleet(4);
-    ASSERT_TRUE(admit(fleet.cellar(0), joinCode(idOf(fleet, 1)), "Second desk",
-                      ledger::DeviceRole::Desk));
+    ASSERT_TRUE(
+        admit(fleet.cellar(0), joinCode(idOf(fleet, 1)), "Second desk", ledger::DeviceRole::Desk));
     fleet.takeIn(1, fleet.handOut(0, std::nullopt));
     cut(fleet, 0, idOf(fleet, 1));
-    ASSERT_TRUE(admit(fleet.cellar(1), joinCode(idOf(fleet, 2)), "Phone",
-                      ledger::DeviceRole::Phone));
+    ASSERT_TRUE(
+        admit(fleet.cellar(1), joinCode(idOf(fleet, 2)), "Phone", ledger::DeviceRole::Phone));
     fleet.takeIn(2, fleet.handOut(1, std::nullopt));
     const EntryId made = draw(fleet, 2);
     fleet.takeIn(1, fleet.handOut(2, std::nullopt));
@@ -166,8 +165,8 @@ TEST(Fault54_CutOffPhoneKeepsRecording, WhomItAdmittedAfterTheCutDoesNotBelong)
     EXPECT_EQ(draws(fleet, 0), 0U);
     EXPECT_EQ(support::problemsOf(fleet.cellar(0)), "");
     // Admitted where it may be, it counts.
-    ASSERT_TRUE(admit(fleet.cellar(0), joinCode(idOf(fleet, 2)), "Phone",
-                      ledger::DeviceRole::Phone));
+    ASSERT_TRUE(
+        admit(fleet.cellar(0), joinCode(idOf(fleet, 2)), "Phone", ledger::DeviceRole::Phone));
     EXPECT_EQ(draws(fleet, 0), 1U);
     EXPECT_EQ(historyOf(fleet.cellar(0).database(), fleet.small().barrel)->draws.front().entry,
               made);
@@ -179,8 +178,8 @@ TEST(Fault54_CutOffPhoneKeepsRecording, WhomItAdmittedAfterTheCutDoesNotBelong)
 TEST(Fault54_CutOffPhoneKeepsRecording, TwoDesksThatCutEachOtherOffWaitForTheOwner)
 {
     Fleet fleet(3);
-    ASSERT_TRUE(admit(fleet.cellar(0), joinCode(idOf(fleet, 1)), "Second desk",
-                      ledger::DeviceRole::Desk));
+    ASSERT_TRUE(
+        admit(fleet.cellar(0), joinCode(idOf(fleet, 1)), "Second desk", ledger::DeviceRole::Desk));
     fleet.exchangeAll();
     const DeviceId first = idOf(fleet, 0);
     const DeviceId second = idOf(fleet, 1);
@@ -255,19 +254,17 @@ TEST(Trust, IsNotGivenOrTakenByOthers)
 {
     Fleet fleet(3);
     fleet.exchangeAll();
-    EXPECT_EQ(cutOff(fleet.cellar(1), {.device = idOf(fleet, 2)}).error().code,
-              ErrorCode::Conflict)
+    EXPECT_EQ(cutOff(fleet.cellar(1), {.device = idOf(fleet, 2)}).error().code, ErrorCode::Conflict)
         << "a phone";
-    EXPECT_EQ(cutOff(fleet.cellar(0), {.device = idOf(fleet, 0)}).error().code,
-              ErrorCode::Conflict)
+    EXPECT_EQ(cutOff(fleet.cellar(0), {.device = idOf(fleet, 0)}).error().code, ErrorCode::Conflict)
         << "itself";
     EXPECT_EQ(cutOff(fleet.cellar(0), {.device = DeviceId()}).error().code, ErrorCode::NotFound);
     const auto cutEntry = cutOff(fleet.cellar(0), {.device = idOf(fleet, 1)});
     EXPECT_EQ(voidEntry(fleet.cellar(0), *cutEntry).error().code, ErrorCode::Conflict);
     // A phone's own record of that kind does nothing, even if a program of another make writes it.
     auto change = fleet.cellar(2).ledger().change();
-    ASSERT_TRUE(change->record({ledger::cutOffKind,
-                                *SubjectId::fromBytes(idOf(fleet, 0).bytes()), {}, {}, {}, {}, {}}));
+    ASSERT_TRUE(change->record(
+        {ledger::cutOffKind, *SubjectId::fromBytes(idOf(fleet, 0).bytes()), {}, {}, {}, {}, {}}));
     ASSERT_TRUE(change->commit());
     fleet.exchangeAll();
     draw(fleet, 0);
@@ -328,8 +325,7 @@ TEST(Fault27_PhoneRestoredToLastWeek, TheOnlyDeskAdmitsItselfByTheOwnersKey)
     fleet.takeIn(1, fleet.handOut(0, std::nullopt));
     ASSERT_TRUE(fleet.restore(0));
     fleet.takeIn(0, fleet.handOut(1, std::nullopt));
-    const auto membership =
-        ledger::membershipOf(fleet.cellar(0).database(), idOf(fleet, 0));
+    const auto membership = ledger::membershipOf(fleet.cellar(0).database(), idOf(fleet, 0));
     EXPECT_TRUE(membership->admitted);
     EXPECT_TRUE(membership->mayAdmit);
     EXPECT_EQ(draws(fleet, 0), 1U);

@@ -4,9 +4,11 @@
 #include "core/cellar/acts/drawing.hpp"
 #include "core/cellar/acts/filling.hpp"
 #include "core/cellar/acts/tasting.hpp"
+#include "core/cellar/acts/trusting.hpp"
 #include "core/cellar/checking.hpp"
 #include "core/cellar/join_code.hpp"
 #include "core/cellar/queries.hpp"
+#include "core/cellar/settling.hpp"
 #include "tests/support/fleet.hpp"
 
 #include <array>
@@ -38,13 +40,16 @@ enum class What : std::uint8_t {
     ReplayOldFile,
     Admit,
     AdmitAsDesk,
+    CutOff,
+    Adopt,
+    Reinstate,
     BackUp,
     Restore
 };
-constexpr std::array names = {"register", "register full", "fill",    "empty",    "draw",
-                              "taste",    "gauge",         "verdict", "move",     "amend",
-                              "void",     "set clock",     "pass",    "exchange", "replay",
-                              "admit",    "admit desk",    "back up", "restore"};
+constexpr std::array names = {
+    "register",   "register full", "fill",  "empty",     "draw",    "taste",    "gauge",  "verdict",
+    "move",       "amend",         "void",  "set clock", "pass",    "exchange", "replay", "admit",
+    "admit desk", "cut off",       "adopt", "reinstate", "back up", "restore"};
 
 // One thing that one device does; `a` and `b` choose among what there is to choose from.
 struct Step {
@@ -111,13 +116,12 @@ public:
     {
         // More than once: a record that waited for its device's admission at one device alone,
         // since its own was set back, is passed on only after it counts there.
-        fleet.exchangeAll();
-        fleet.exchangeAll();
+        fleet.exchangeUntilQuiet();
         if (restored_) {  // what two restored devices have lost may be in an old file alone
             for (const Path& file : files_) {
                 fleet.takeIn(0, file);
             }
-            fleet.exchangeAll();
+            fleet.exchangeUntilQuiet();
         }
         const Sha256 root = *stateRoot(fleet.cellar(0));
         const Sha256 records = support::recordBytes(fleet.cellar(0));
@@ -126,6 +130,7 @@ public:
             RC_ASSERT(check(fleet.cellar(i), {})->waiting == 0U);
             RC_ASSERT(support::recordBytes(fleet.cellar(i)) == records);
             RC_ASSERT(*stateRoot(fleet.cellar(i)) == root);
+            RC_ASSERT(setAside(fleet.cellar(i)) == setAside(fleet.cellar(0)));
         }
         for (const EntryId& id : recorded) {
             RC_ASSERT(*fleet.cellar(0).database().integer(0, "SELECT 1 FROM entry WHERE id = ?",
@@ -138,6 +143,20 @@ public:
     }
 
 private:
+    static std::vector<EntryId> setAside(Cellar& cellar)
+    {
+        std::vector<EntryId> ids;
+        RC_ASSERT(cellar.database()
+                      .each(
+                          [&](const ledger::Row& row) {
+                              ids.push_back(row.id<EntryId>(0));
+                              return Result<void>();
+                          },
+                          "SELECT id FROM entry JOIN set_aside USING(n) ORDER BY id")
+                      .has_value());
+        return ids;
+    }
+
     static constexpr Instant start = instantFromMs(1756713600000);
 
     void play(const Step& step)
@@ -165,6 +184,19 @@ private:
                            step.what == What::Admit ? ledger::DeviceRole::Phone
                                                     : ledger::DeviceRole::Desk)
                          .map([](const ledger::Admitted& done) { return done.entry; }));
+                break;
+            case What::CutOff:
+                keep(cutOff(cellar, {.device = fleet.cellar(step.a).ledger().device(),
+                                     .lastSeq = step.b % 3 == 0 ? std::optional<std::uint64_t>(1)
+                                                                : std::nullopt}));
+                break;
+            case What::Adopt:
+                adoptSomething(cellar, step);
+                break;
+            case What::Reinstate:
+                std::ignore =
+                    reinstate(cellar, ledger::SigningKey(**fleet.at(0).keys.load(KeyName::Owner)),
+                              fleet.cellar(step.a).ledger().device());
                 break;
             case What::BackUp:
                 fleet.backUp(step.device);
@@ -272,6 +304,17 @@ private:
                 value == 4 ? ledger::Value() : ledger::Value("note " + std::to_string(value));
         }
         keep(amend(cellar, someEntry(cellar, step.a), fields));
+    }
+
+    void adoptSomething(Cellar& cellar, const Step& step)
+    {
+        const auto rows = *toSettle(cellar.database(), 20);
+        for (const UnsettledRow& row : rows) {
+            const auto choices = *choicesFor(cellar.database(), row);
+            if (row.what == Unsettled::SetAside && !choices.empty()) {
+                std::ignore = adopt(cellar, {choices[step.a % choices.size()].entry});
+            }
+        }
     }
 
     // Refusals must be clean; what succeeded must be there in the end.

@@ -70,8 +70,9 @@ ledger::TakenIn Fleet::takeIn(std::size_t to, const Path& file)
     return orThrow(cellar::takeIn(cellar(to), file));
 }
 
-void Fleet::exchangeAll()
+bool Fleet::exchangeAll()
 {
+    bool news = false;
     for (std::size_t i = 1; i < size(); ++i) {
         const auto code = cellar::joinCode(cellar(i).ledger().device());
         // Refused if it is admitted already.
@@ -83,8 +84,17 @@ void Fleet::exchangeAll()
     }
     for (std::size_t i = 0; i < size(); ++i) {
         for (std::size_t k = 0; k < size(); ++k) {
-            takeIn(i, files[(i + k) % size()]);  // each in another order
+            const auto taken = takeIn(i, files[(i + k) % size()]);  // each in another order
+            news |= taken.added > 0 || taken.waiting > 0 || taken.renewed;
         }
+    }
+    return news;
+}
+
+void Fleet::exchangeUntilQuiet()
+{
+    constexpr int most = 12;
+    for (int i = 0; i < most && exchangeAll(); ++i) {
     }
 }
 

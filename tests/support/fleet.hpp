@@ -39,8 +39,12 @@ public:
     Path handOut(std::size_t from, std::optional<std::size_t> to);
     /// Take a day file in at `to`; the test fails if it is refused.
     ledger::TakenIn takeIn(std::size_t to, const Path& file);
-    /// Let the desk admit every device that is not, then bring all records everywhere.
-    void exchangeAll();
+    /// Let the desk admit every device that is not, then bring all records everywhere; return
+    /// whether anybody learned anything by it.
+    bool exchangeAll();
+    /// The same until nobody does: one that finds itself copied goes on under a new key, which is
+    /// news again.
+    void exchangeUntilQuiet();
 
     /// Keep a copy of a device as it is now, and put it back later: what a backup does.
     void backUp(std::size_t i);

@@ -62,7 +62,7 @@ TEST(QueryPlan, OfEveryPagedQuerySortsNothing)
                 << query;
         }
     }
-    EXPECT_EQ(paged, 14);
+    EXPECT_EQ(paged, 20);
 }
 
 TEST(QueryPlan, ShowsAScanWhereThereIsOne)

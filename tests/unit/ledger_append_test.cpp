@@ -127,15 +127,11 @@ TEST_F(Append, RefusesASecondOpenerByName)
     EXPECT_TRUE(Cellar::open(device.cellarFolder(), device.outside()));
 }
 
-TEST_F(Append, RefusesToOpenWithAnotherDevicesKeyOrNone)
+TEST_F(Append, RefusesToOpenWithAnotherDevicesKey)
 {
     cellar.reset();
     support::TestDevice other(96);
     Outside swapped{device.clock, device.files, device.random, device.ids, other.keys};
-    const auto none = Cellar::open(device.cellarFolder(), swapped);
-    ASSERT_FALSE(none);
-    EXPECT_EQ(none.error().code, ErrorCode::NotFound);
-    EXPECT_EQ(none.error().subject, "device.key");
     ASSERT_TRUE(other.keys.save(KeyName::Device, KeySeed({1})));
     const auto wrong = Cellar::open(device.cellarFolder(), swapped);
     ASSERT_FALSE(wrong);
@@ -298,7 +294,7 @@ TEST(RestoredDevice, ThatGoesOnFromItsBackupLosesNoRecordOfEitherBranch)
     made.push_back(drawOn(fleet, 1));
     fleet.takeIn(0, fleet.handOut(1, std::nullopt));
     fleet.takeIn(2, fleet.handOut(0, 2));  // both branches come from a third party
-    fleet.exchangeAll();
+    fleet.exchangeUntilQuiet();
     std::sort(made.begin(), made.end());
     for (std::size_t i = 0; i < fleet.size(); ++i) {
         SCOPED_TRACE(i);

@@ -34,8 +34,7 @@ Result<std::vector<ledger::ChainPoint>> pointsLeft(Cellar& cellar, const NewCut&
 {
     std::vector<ledger::ChainPoint> points;
     const auto add = [&](const Row& row) {
-        points.push_back(
-            {static_cast<std::uint64_t>(row.integer(0)), row.id<EntryId>(1)});
+        points.push_back({static_cast<std::uint64_t>(row.integer(0)), row.id<EntryId>(1)});
         return Result<void>();
     };
     if (!cut.lastSeq) {
@@ -44,11 +43,13 @@ Result<std::vector<ledger::ChainPoint>> pointsLeft(Cellar& cellar, const NewCut&
             cut.device));
     } else if (*cut.lastSeq > 0) {
         SPILE_TRY(cellar.database().each(
-            add, "SELECT seq, id FROM entry JOIN device_chain USING(d) WHERE device = ? AND seq = ?",
+            add,
+            "SELECT seq, id FROM entry JOIN device_chain USING(d) WHERE device = ? AND seq = ?",
             cut.device, static_cast<std::int64_t>(*cut.lastSeq)));
         if (points.empty()) {
-            return fail(ErrorCode::Conflict, "device", "it has no record " +
-                        std::to_string(*cut.lastSeq), "the number of one that is here");
+            return fail(ErrorCode::Conflict, "device",
+                        "it has no record " + std::to_string(*cut.lastSeq),
+                        "the number of one that is here");
         }
     }
     return points;
@@ -59,16 +60,16 @@ Result<std::vector<ledger::ChainPoint>> pointsLeft(Cellar& cellar, const NewCut&
 Result<EntryId> cutOff(Cellar& cellar, const NewCut& cut)
 {
     SPILE_TRY(needMayAdmit(cellar, "cut off"));
-    SPILE_ASSIGN(known,
-                 cellar.database().integer(0, "SELECT 1 FROM device_chain WHERE device = ?",
-                                           cut.device));
+    SPILE_ASSIGN(known, cellar.database().integer(0, "SELECT 1 FROM device_chain WHERE device = ?",
+                                                  cut.device));
     const std::string name = cut.device.hex().substr(0, 8);
     if (known == 0) {
         return fail(ErrorCode::NotFound, "device", name, "one that is in the cellar");
     }
     if (cut.device == cellar.ledger().device() ||
         cut.device == *DeviceId::fromBytes(cellar.identity().id.bytes())) {
-        return fail(ErrorCode::Conflict, "device", name, "another device than this one or the owner's key");
+        return fail(ErrorCode::Conflict, "device", name,
+                    "another device than this one or the owner's key");
     }
     SPILE_ASSIGN(points, pointsLeft(cellar, cut));
     FieldSet fields;
@@ -89,10 +90,10 @@ Result<std::vector<EntryId>> adopt(Cellar& cellar, const std::vector<EntryId>& e
     SPILE_TRY(needMayAdmit(cellar, "adopt"));
     std::vector<ledger::NewEntry> made;
     for (const EntryId& id : entries) {
-        SPILE_ASSIGN(subject, cellar.database().first(
-                                  [](const Row& row) { return row.id<SubjectId>(0); },
-                                  "SELECT subject FROM entry JOIN set_aside USING(n) WHERE id = ?",
-                                  id));
+        SPILE_ASSIGN(subject,
+                     cellar.database().first(
+                         [](const Row& row) { return row.id<SubjectId>(0); },
+                         "SELECT subject FROM entry JOIN set_aside USING(n) WHERE id = ?", id));
         if (!subject) {
             return fail(ErrorCode::NotFound, "record", id.hex().substr(0, 8),
                         "one that is set aside");
@@ -127,14 +128,14 @@ Result<void> reinstate(Cellar& cellar, const ledger::SigningKey& owner, const De
         subjectOf(device)));
     SPILE_ASSIGN(standing, ledger::standingOf(cellar.database()));
     if (!standing.cuts.contains(device)) {
-        return fail(ErrorCode::Conflict, "device", device.hex().substr(0, 8), "one that is cut off");
+        return fail(ErrorCode::Conflict, "device", device.hex().substr(0, 8),
+                    "one that is cut off");
     }
     std::vector<ledger::NewEntry> made;
     for (std::size_t at = 0; at < cuts.size(); at += ledger::overwritesMax) {
         FieldSet fields;
         fields.setText(Field::Reason, reason);
-        SPILE_ASSIGN(entry,
-                     newEntry(ledger::reinstateKind, subjectOf(device), std::move(fields)));
+        SPILE_ASSIGN(entry, newEntry(ledger::reinstateKind, subjectOf(device), std::move(fields)));
         const std::size_t end = std::min(cuts.size(), at + ledger::overwritesMax);
         entry.overwrites.assign(cuts.begin() + static_cast<std::ptrdiff_t>(at),
                                 cuts.begin() + static_cast<std::ptrdiff_t>(end));
