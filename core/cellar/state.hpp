@@ -3,6 +3,7 @@
 #include "core/cellar/kind.hpp"
 #include "core/ledger/projection.hpp"
 
+#include <map>
 #include <memory>
 #include <set>
 #include <string>
@@ -69,6 +70,7 @@ private:
                                                  const EntryId& id, const ledger::Fields& fields);
 
     std::unordered_map<std::string_view, KindStatements> statements_;  // by kind
+    std::map<std::string, std::string> contents_;  // by table: the statement that reads it whole
     std::set<SubjectId> touched_;       // barrels whose summary is to be made anew
     std::vector<EntryId> corrections_;  // that came since the last settle()
 };

@@ -69,7 +69,7 @@ std::ostream& operator<<(std::ostream& out, const History& history)
 History historyOf(std::uint64_t seed)
 {
     SeededRandom random(seed);
-    constexpr std::uint64_t dayFilesEvery = 16;
+    constexpr std::uint64_t dayFilesEvery = 67;
     constexpr unsigned leastSteps = 20, mostSteps = 60, numbers = 1000;
     History history{seed, 2 + random.next() % (MemoryFleet::devices - 1), seed % dayFilesEvery == 0, {}};
     const bool correcting = random.next() % 2 == 0;

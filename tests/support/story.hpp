@@ -55,8 +55,8 @@ private:
     void compare(Holder& at);
     void admitAll();
     void exchangeUntilQuiet();
-    void compareRebuilt(Holder& at);
-    void compareShuffled(const std::set<EntryId>& counted);
+    void compareRebuilt(Holder& at, const Sha256& root);
+    void compareShuffled(const std::set<EntryId>& counted, const Sha256& root);
 
     [[nodiscard]] Ids besideInGroup(const EntryId& id) const;
     [[nodiscard]] Holder& holder(unsigned i) { return holders_[i % holders_.size()]; }

@@ -146,6 +146,9 @@ void Story::carryDayFile(Holder& from, Holder& to, bool forOne)
 
 void Story::deliver(Holder& to, const Ids& ids)
 {
+    if (ids.empty()) {
+        return;
+    }
     auto change = valueOrThrow(to.member->ledger().change());
     for (const auto& [device, key] : keys_) {
         valueOrThrow(change.chains().knowDevice(device, key));
@@ -212,20 +215,25 @@ void Story::admitAll()
     }
 }
 
+// By way of the desk, as most do it.
 void Story::exchangeUntilQuiet()
 {
+    const auto bring = [&](Holder& from, Holder& to) {
+        const std::size_t before = countedAt(*to.member).size();
+        if (history_.dayFiles) {
+            carryDayFile(from, to, false);
+        } else {
+            carry(from, to);
+        }
+        return countedAt(*to.member).size() > before;
+    };
     for (bool quiet = false; !quiet;) {
         quiet = true;
-        for (Holder& from : holders_) {
-            for (Holder& to : holders_) {
-                const std::size_t before = countedAt(*to.member).size();
-                if (history_.dayFiles) {
-                    carryDayFile(from, to, false);
-                } else {
-                    carry(from, to);
-                }
-                quiet = quiet && countedAt(*to.member).size() == before;
-            }
+        for (std::size_t i = 1; i < holders_.size(); ++i) {
+            quiet = !bring(holders_[i], holders_.front()) && quiet;
+        }
+        for (std::size_t i = 1; i < holders_.size(); ++i) {
+            quiet = !bring(holders_.front(), holders_[i]) && quiet;
         }
     }
 }
@@ -244,16 +252,15 @@ void Story::finish()
         need(countedAt(*at.member) == wanted.counted, "not all reached everybody");
         need(valueOrThrow(cellar::stateRoot(*at.member->cellar)) == root, "two states");
         compare(at);
-        compareRebuilt(at);
     }
-    compareShuffled(wanted.counted);
+    compareRebuilt(holders_[random_.next() % holders_.size()], root);
+    compareShuffled(wanted.counted, root);
 }
 
 // The state folded anew, inside a change that is rolled back.
-void Story::compareRebuilt(Holder& at)
+void Story::compareRebuilt(Holder& at, const Sha256& root)
 {
     cellar::Cellar& cellar = *at.member->cellar;
-    const Sha256 root = valueOrThrow(cellar::stateRoot(cellar));
     static std::map<std::string, std::string> clear;
     auto change = valueOrThrow(cellar.ledger().change());
     for (const std::string& table : cellar.state().tables()) {
@@ -266,7 +273,7 @@ void Story::compareRebuilt(Holder& at)
 }
 
 // A device that has all at once, in another order, in other parts and partly twice.
-void Story::compareShuffled(const std::set<EntryId>& counted)
+void Story::compareShuffled(const std::set<EntryId>& counted, const Sha256& root)
 {
     Holder fresh{&fleet_.replica(), countedAt(fleet_.replica()), {}, {}};
     Ids ids(counted.begin(), counted.end());
@@ -279,8 +286,7 @@ void Story::compareShuffled(const std::set<EntryId>& counted)
         at = end;
     }
     need(countedAt(*fresh.member) == counted, "not all count in another order");
-    need(valueOrThrow(cellar::stateRoot(*fresh.member->cellar)) ==
-             valueOrThrow(cellar::stateRoot(*holders_.front().member->cellar)),
+    need(valueOrThrow(cellar::stateRoot(*fresh.member->cellar)) == root,
          "another order, another state");
 }
 
