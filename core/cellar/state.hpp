@@ -71,8 +71,8 @@ private:
 
     std::unordered_map<std::string_view, KindStatements> statements_;  // by kind
     std::map<std::string, std::string> contents_;  // by table: the statement that reads it whole
-    std::set<SubjectId> touched_;       // barrels whose summary is to be made anew
-    std::vector<EntryId> corrections_;  // that came since the last settle()
+    std::set<SubjectId> touched_;                  // barrels whose summary is to be made anew
+    std::vector<EntryId> corrections_;             // that came since the last settle()
 };
 
 }  // namespace spile::cellar

@@ -13,7 +13,7 @@ namespace {
 
 // Sanitizers make each history ten times as slow.
 #ifdef SPILE_SANITIZED
-constexpr std::uint64_t usualHistories = 1000;
+constexpr std::uint64_t usualHistories = 2000;
 #else
 constexpr std::uint64_t usualHistories = 20'000;
 #endif

@@ -15,18 +15,18 @@ struct Weight {
     unsigned usual, correcting;
 };
 constexpr std::array weights = {
-    Weight{What::Barrel, 2, 0},   Weight{What::Fill, 4, 1},         Weight{What::Empty, 3, 1},
-    Weight{What::Move, 4, 1},     Weight{What::Verdict, 4, 1},      Weight{What::Draw, 4, 2},
-    Weight{What::Taste, 3, 1},    Weight{What::Note, 2, 1},         Weight{What::Amend, 8, 20},
-    Weight{What::Void, 5, 8},     Weight{What::Newer, 2, 1},        Weight{What::SetClock, 3, 1},
-    Weight{What::PassTime, 3, 2}, Weight{What::Exchange, 8, 6},     Weight{What::ExchangePart, 5, 5},
-    Weight{What::Admit, 3, 2},    Weight{What::BackUp, 2, 1},       Weight{What::Restore, 2, 1},
-    Weight{What::Clone, 1, 1},    Weight{What::CutOff, 3, 2},       Weight{What::Adopt, 2, 1},
+    Weight{What::Barrel, 2, 0},   Weight{What::Fill, 4, 1},     Weight{What::Empty, 3, 1},
+    Weight{What::Move, 4, 1},     Weight{What::Verdict, 4, 1},  Weight{What::Draw, 4, 2},
+    Weight{What::Taste, 3, 1},    Weight{What::Note, 2, 1},     Weight{What::Amend, 8, 20},
+    Weight{What::Void, 5, 8},     Weight{What::Newer, 2, 1},    Weight{What::SetClock, 3, 1},
+    Weight{What::PassTime, 3, 2}, Weight{What::Exchange, 8, 6}, Weight{What::ExchangePart, 5, 5},
+    Weight{What::Admit, 3, 2},    Weight{What::BackUp, 2, 1},   Weight{What::Restore, 2, 1},
+    Weight{What::Clone, 1, 1},    Weight{What::CutOff, 3, 2},   Weight{What::Adopt, 2, 1},
     Weight{What::Reinstate, 1, 1}};
-constexpr std::array names = {"barrel", "fill",  "empty",    "move",          "verdict", "draw",
-                              "taste",  "note",  "amend",    "void",          "newer",   "clock",
-                              "pass",   "exchange", "exchange part", "admit", "back up", "restore",
-                              "clone",  "cut off",  "adopt", "reinstate"};
+constexpr std::array names = {
+    "barrel",  "fill",    "empty", "move",    "verdict", "draw",     "taste",         "note",
+    "amend",   "void",    "newer", "clock",   "pass",    "exchange", "exchange part", "admit",
+    "back up", "restore", "clone", "cut off", "adopt",   "reinstate"};
 
 What draw(SeededRandom& random, bool correcting)
 {
@@ -71,7 +71,8 @@ History historyOf(std::uint64_t seed)
     SeededRandom random(seed);
     constexpr std::uint64_t dayFilesEvery = 67;
     constexpr unsigned leastSteps = 20, mostSteps = 60, numbers = 1000;
-    History history{seed, 2 + random.next() % (MemoryFleet::devices - 1), seed % dayFilesEvery == 0, {}};
+    History history{
+        seed, 2 + random.next() % (MemoryFleet::devices - 1), seed % dayFilesEvery == 0, {}};
     const bool correcting = random.next() % 2 == 0;
     history.steps.resize(leastSteps + random.next() % (mostSteps - leastSteps + 1));
     for (Step& step : history.steps) {

@@ -21,7 +21,8 @@ DatabaseImage MemoryFleet::Member::image() const { return imageOf(databaseIn(fol
 void MemoryFleet::Member::putBack(const DatabaseImage& image) const
 {
     support::putBack(databaseIn(folder), image);
-    std::ignore = valueOrThrow(ledger().change());  // rolled back: it forgets what it held in memory
+    std::ignore =
+        valueOrThrow(ledger().change());  // rolled back: it forgets what it held in memory
 }
 
 MemoryFleet::MemoryFleet()
@@ -51,9 +52,21 @@ MemoryFleet::MemoryFleet()
     }
     join("/replica");
     for (const auto& member : members_) {
+        introduceAll(*member);
         valueOrThrow(member->database().run("PRAGMA wal_checkpoint(TRUNCATE)"));
         member->made = member->image();
     }
+}
+
+// As the header of a day file does.
+void MemoryFleet::introduceAll(Member& member)
+{
+    auto change = valueOrThrow(member.ledger().change());
+    for (const auto& other : members_) {
+        valueOrThrow(change.chains().knowDevice(other->ledger().device(),
+                                                other->ledger().key().publicKey()));
+    }
+    valueOrThrow(change.commit());
 }
 
 MemoryFleet::Member& MemoryFleet::add(const Path& folder, std::shared_ptr<MemoryKeyStore> keys)

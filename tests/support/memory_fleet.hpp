@@ -59,6 +59,7 @@ public:
 
 private:
     Member& add(const Path& folder, std::shared_ptr<MemoryKeyStore> keys);
+    void introduceAll(Member& member);
     [[nodiscard]] Outside outside(Member& member);
 
     MemoryFileSystem files_;

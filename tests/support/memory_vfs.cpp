@@ -74,7 +74,8 @@ int readFile(sqlite3_file* file, void* into, int count, sqlite3_int64 offset)
     const auto from = std::min(bytes.size(), static_cast<std::size_t>(offset));
     const auto there = std::min(bytes.size() - from, static_cast<std::size_t>(count));
     std::memcpy(into, bytes.data() + from, there);
-    std::memset(static_cast<std::uint8_t*>(into) + there, 0, static_cast<std::size_t>(count) - there);
+    std::memset(static_cast<std::uint8_t*>(into) + there, 0,
+                static_cast<std::size_t>(count) - there);
     return there == static_cast<std::size_t>(count) ? SQLITE_OK : SQLITE_IOERR_SHORT_READ;
 }
 
@@ -157,8 +158,9 @@ int lockShared(sqlite3_file* file, int first, int count, int flags)
 {
     const Connection& self = connection(file);
     const bool alone = (flags & SQLITE_SHM_EXCLUSIVE) != 0;
-    const auto locks = std::span(self.file->sharedLocks)
-                           .subspan(static_cast<std::size_t>(first), static_cast<std::size_t>(count));
+    const auto locks =
+        std::span(self.file->sharedLocks)
+            .subspan(static_cast<std::size_t>(first), static_cast<std::size_t>(count));
     if ((flags & SQLITE_SHM_UNLOCK) != 0) {
         for (Lock& lock : locks) {
             lock.sharing -= alone ? 0 : 1;

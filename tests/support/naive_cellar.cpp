@@ -35,7 +35,10 @@ std::optional<std::string> textOf(const Fields& fields, Field field)
     return valueOf<std::string>(fields, static_cast<std::uint32_t>(field));
 }
 
-Fields fieldsOf(const NaiveEntry& entry) { return ledger::decodeFields(entry.body).value_or(Fields()); }
+Fields fieldsOf(const NaiveEntry& entry)
+{
+    return ledger::decodeFields(entry.body).value_or(Fields());
+}
 DeviceId subjectDevice(const NaiveEntry& entry)
 {
     return *DeviceId::fromBytes(entry.core.subject.bytes());
@@ -154,8 +157,7 @@ private:
     }
     [[nodiscard]] bool stands(const EntryId& id) const
     {
-        return belonging_.contains(at(id).core.device) &&
-               (adopted_.contains(id) || !isCutOff(id));
+        return belonging_.contains(at(id).core.device) && (adopted_.contains(id) || !isCutOff(id));
     }
     bool adopt()
     {
@@ -289,9 +291,8 @@ private:
         }
         std::optional<NaiveOrder> latest;
         for (const EntryId& write : writes) {
-            if (std::any_of(writes.begin(), writes.end(), [&](const EntryId& other) {
-                    return replaces(other, write);
-                })) {
+            if (std::any_of(writes.begin(), writes.end(),
+                            [&](const EntryId& other) { return replaces(other, write); })) {
                 continue;
             }
             const ledger::Value& written = amendments.at(write).at(number);
@@ -328,7 +329,8 @@ private:
             now.fill = std::get<EntryId>(last->order);
             now.batch = idOf<SubjectId>(last->fields, Field::Batch);
             const NaiveFact* verdict = latestOf(made.subject, {"verdict"});
-            if (verdict != nullptr && std::get<Instant>(verdict->order) >= std::get<Instant>(last->order)) {
+            if (verdict != nullptr &&
+                std::get<Instant>(verdict->order) >= std::get<Instant>(last->order)) {
                 now.verdict = textOf(verdict->fields, Field::Verdict);
             }
         }

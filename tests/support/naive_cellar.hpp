@@ -43,10 +43,10 @@ struct NaiveBarrel {
 
 struct NaiveCellar {
     std::set<EntryId> counted;
-    std::set<EntryId> setAside;             // would count, but for a device that was cut off
-    std::map<EntryId, NaiveFact> facts;     // of counted entries
-    std::map<EntryId, bool> corrections;    // counted amendments and voids: whether they are voided
-    std::set<EntryId> unknown;              // counted, of kinds and versions that nobody here knows
+    std::set<EntryId> setAside;           // would count, but for a device that was cut off
+    std::map<EntryId, NaiveFact> facts;   // of counted entries
+    std::map<EntryId, bool> corrections;  // counted amendments and voids: whether they are voided
+    std::set<EntryId> unknown;            // counted, of kinds and versions that nobody here knows
     std::map<SubjectId, NaiveBarrel> barrels;
 };
 

@@ -114,7 +114,8 @@ const KindQueries& queriesOf(const KindSpec& kind)
     static std::map<std::string_view, KindQueries> all;
     KindQueries& queries = all[kind.kind];
     if (queries.facts.empty()) {
-        queries.facts = "SELECT entry, subject, device, seq, when_ms, answers, voided, amended, two_values";
+        queries.facts =
+            "SELECT entry, subject, device, seq, when_ms, answers, voided, amended, two_values";
         for (const cellar::KindField& field : kind.fields) {
             const cellar::FieldSpec& spec = cellar::specOf(field.field);
             if (spec.type != FieldType::List) {
@@ -126,8 +127,8 @@ const KindQueries& queriesOf(const KindSpec& kind)
                 columns += ", " + std::string(column.name);
             }
             const std::string table = cellar::itemTableOf(kind.kind, field.field);
-            queries.items.emplace_back(field.field, "SELECT entry" + columns + " FROM " + table +
-                                                        " ORDER BY entry, row");
+            queries.items.emplace_back(
+                field.field, "SELECT entry" + columns + " FROM " + table + " ORDER BY entry, row");
         }
         queries.facts += " FROM " + cellar::tableOf(kind.kind);
     }
@@ -138,8 +139,9 @@ std::string line(const NaiveFact& fact, const KindSpec& kind)
 {
     const auto& [when, device, seq, id] = fact.order;
     std::ostringstream out;
-    out << ' ' << fact.subject.hex() << ' ' << device.hex() << ' ' << seq << ' ' << toMs(when) << ' '
-        << shown(fact.target) << ' ' << fact.voided << ' ' << fact.amended << ' ' << fact.twoValues;
+    out << ' ' << fact.subject.hex() << ' ' << device.hex() << ' ' << seq << ' ' << toMs(when)
+        << ' ' << shown(fact.target) << ' ' << fact.voided << ' ' << fact.amended << ' '
+        << fact.twoValues;
     for (const cellar::KindField& field : kind.fields) {
         if (cellar::specOf(field.field).type != FieldType::List) {
             const auto value = fact.fields.find(static_cast<std::uint32_t>(field.field));
@@ -166,8 +168,9 @@ std::vector<std::int64_t> rowsOf(Database& database)
     static const std::string sql = [] {
         std::string counts;
         for (const KindSpec& kind : cellar::allKinds()) {
-            counts += (counts.empty() ? "SELECT (SELECT count(*) FROM " : "), (SELECT count(*) FROM ") +
-                      cellar::tableOf(kind.kind);
+            counts +=
+                (counts.empty() ? "SELECT (SELECT count(*) FROM " : "), (SELECT count(*) FROM ") +
+                cellar::tableOf(kind.kind);
         }
         return counts + ")";
     }();
@@ -203,7 +206,8 @@ std::string factDifference(Database& database, const NaiveCellar& said, const Ki
             }
         }
     }
-    std::string different = difference(std::string(kind.kind), linesOf(database, queries.facts), wanted);
+    std::string different =
+        difference(std::string(kind.kind), linesOf(database, queries.facts), wanted);
     for (const auto& [field, sql] : queries.items) {
         different += difference(std::string(cellar::specOf(field).name), linesOf(database, sql),
                                 wantedItems[field]);
@@ -237,16 +241,17 @@ std::string differenceFrom(cellar::Cellar& cellar, const NaiveCellar& said)
     std::string different =
         difference("entry", linesOf(database, "SELECT id FROM entry"), counted) +
         difference("correction",
-                   linesOf(database, "SELECT entry, voided FROM state_amend UNION ALL SELECT "
-                                     "entry, voided FROM state_void"),
+                   linesOf(database,
+                           "SELECT entry, voided FROM state_amend UNION ALL SELECT "
+                           "entry, voided FROM state_void"),
                    corrections) +
         difference("unknown", linesOf(database, "SELECT entry FROM state_unknown"), unknown);
     const std::vector<std::int64_t> rows = rowsOf(database);
     for (std::size_t i = 0; i < rows.size(); ++i) {
         const KindSpec& kind = cellar::allKinds()[i];
-        const bool wanted = std::any_of(said.facts.begin(), said.facts.end(), [&](const auto& fact) {
-            return fact.second.kind == kind.kind;
-        });
+        const bool wanted =
+            std::any_of(said.facts.begin(), said.facts.end(),
+                        [&](const auto& fact) { return fact.second.kind == kind.kind; });
         if (wanted || rows[i] > 0) {
             different += factDifference(database, said, kind);
         }

@@ -24,11 +24,9 @@ Story::Story(MemoryFleet& fleet, const History& history)
     : fleet_(fleet), history_(history), random_(history.seed + 1), barrels_{fleet.small().barrel}
 {
     fleet.putBack(history.seed);
-    keys_[fleet.owner().deviceId()] = fleet.owner().publicKey();
     for (std::size_t i = 0; i < history.devices; ++i) {
         Holder& at = holders_.emplace_back();
         at.member = &fleet.device(i);
-        keys_[at.member->ledger().device()] = at.member->ledger().key().publicKey();
         Ids ids;
         valueOrThrow(at.member->database().each(
             [&](const ledger::Row& row) {
@@ -113,12 +111,15 @@ void Story::record(Holder& at, const Step& step)
             recordOne(at, entry("empty", barrel, {}, step));
             break;
         case What::Move:
-            recordOne(at, entry("move", barrel, {{number(Field::Place), this->barrel(step.b)}}, step));
+            recordOne(at,
+                      entry("move", barrel, {{number(Field::Place), this->barrel(step.b)}}, step));
             break;
         case What::Verdict:
-            recordOne(at, entry("verdict", barrel,
-                                {{number(Field::Verdict), std::string(value % 2 == 0 ? "hold" : "ready")}},
-                                step));
+            recordOne(
+                at,
+                entry("verdict", barrel,
+                      {{number(Field::Verdict), std::string(value % 2 == 0 ? "hold" : "ready")}},
+                      step));
             break;
         case What::Draw:
             recordOne(at, entry("draw", barrel,
@@ -157,7 +158,8 @@ void Story::record(Holder& at, const Step& step)
             reinstate(at, step);
             break;
         default:
-            recordOne(at, entry("person", at.member->ids.next(), {{number(Field::Name), "Kim"}}, step));
+            recordOne(at,
+                      entry("person", at.member->ids.next(), {{number(Field::Name), "Kim"}}, step));
             break;
     }
 }
@@ -208,8 +210,9 @@ void Story::recordTaste(Holder& at, const Step& step)
     std::vector<NewEntry> group = {
         entry("taste", barrel(step.a),
               {{number(Field::Person), fleet_.small().person},
-               {number(Field::Scores), ledger::List{ledger::List{std::string("oak"), score},
-                                                    ledger::List{std::string("rum"), ledger::Value()}}}},
+               {number(Field::Scores),
+                ledger::List{ledger::List{std::string("oak"), score},
+                             ledger::List{std::string("rum"), ledger::Value()}}}},
               step),
         entry("reading", barrel(step.a), {{number(Field::TempMc), score * 1000}}, step),
         entry("reading", barrel(step.a), {{number(Field::PhE2), score + 300}}, step)};
@@ -256,8 +259,8 @@ void Story::amend(Holder& at, const Step& step)
         }
     }
     if (step.c % 3 == 0) {
-        made.overwrites = valueOrThrow(
-            cellar::newestAmendments(at.member->database(), *made.target));
+        made.overwrites =
+            valueOrThrow(cellar::newestAmendments(at.member->database(), *made.target));
     } else if (step.c % 3 == 1 && !earlier.empty()) {
         made.overwrites = {earlier[step.b % earlier.size()]};
     }
@@ -272,6 +275,7 @@ void Story::admit(Holder& at, const Step& step)
                          {number(Field::PublicKey), other.key().publicKey()},
                          {number(Field::Role), std::int64_t{step.b % 3 == 0 ? 1 : 2}}},
                         step));
+    link(at);
 }
 
 void Story::cutOff(Holder& at, const Step& step)
@@ -296,7 +300,8 @@ void Story::cutOff(Holder& at, const Step& step)
 
 void Story::reinstate(Holder& at, const Step& step)
 {
-    NewEntry made = entry("reinstate", subjectOf(holder(step.a).member->ledger().device()), {}, step);
+    NewEntry made =
+        entry("reinstate", subjectOf(holder(step.a).member->ledger().device()), {}, step);
     for (const EntryId& id : all_) {
         const ledger::Entry& core = naive_.at(id)->core;
         if (core.kind == "cut_off" && core.subject == made.subject && at.has.contains(id) &&
@@ -305,7 +310,8 @@ void Story::reinstate(Holder& at, const Step& step)
         }
     }
     const bool byOwner = step.b % 4 != 0 && at.member == &fleet_.device(0);
-    keep(at, fleet_.recordAs(*at.member, byOwner ? fleet_.owner() : at.member->ledger().key(), made, 1));
+    keep(at, fleet_.recordAs(*at.member, byOwner ? fleet_.owner() : at.member->ledger().key(), made,
+                             1));
 }
 
 // Mostly of the newest, so that corrections meet; now and then one that is not here.

@@ -52,6 +52,7 @@ private:
     void carry(Holder& from, Holder& to);
     void carryDayFile(Holder& from, Holder& to, bool forOne);
     void deliver(Holder& to, const Ids& ids);
+    void link(Holder& at);
     void compare(Holder& at);
     void admitAll();
     void exchangeUntilQuiet();
@@ -75,7 +76,6 @@ private:
     Ids all_;  // every entry, as they were recorded
     std::map<EntryId, ledger::VerifiedEntry> verified_;
     NaiveEntries naive_;
-    std::map<DeviceId, ledger::PublicKey> keys_;
     std::vector<Path> dayFiles_;
 };
 

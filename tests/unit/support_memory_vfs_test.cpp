@@ -11,7 +11,8 @@ namespace {
 
 class MemoryDatabase : public testing::Test {
 protected:
-    std::string path = std::string("/") + testing::UnitTest::GetInstance()->current_test_info()->name();
+    std::string path =
+        std::string("/") + testing::UnitTest::GetInstance()->current_test_info()->name();
     Database writer = *Database::open(path, Database::Mode::Write, memoryVfs());
 
     void SetUp() override { ASSERT_TRUE(writer.run("CREATE TABLE made(number INTEGER) STRICT")); }

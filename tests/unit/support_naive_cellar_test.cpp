@@ -1,7 +1,6 @@
 // The naive cellar by hand-made examples: what it says is worked out beside each.
-#include "tests/support/naive_cellar.hpp"
-
 #include "core/cellar/field.hpp"
+#include "tests/support/naive_cellar.hpp"
 
 #include <gtest/gtest.h>
 
@@ -46,11 +45,13 @@ protected:
     }
     EntryId cutOff(const DeviceId& by, const DeviceId& device, const EntryId& lastEntry = {})
     {
-        const std::int64_t seq =
-            entries.contains(lastEntry) ? static_cast<std::int64_t>(entries.at(lastEntry)->core.seq) : 0;
+        const std::int64_t seq = entries.contains(lastEntry)
+                                     ? static_cast<std::int64_t>(entries.at(lastEntry)->core.seq)
+                                     : 0;
         return cutOffAt(by, device, seq, lastEntry);
     }
-    EntryId cutOffAt(const DeviceId& by, const DeviceId& device, std::int64_t seq, const EntryId& last)
+    EntryId cutOffAt(const DeviceId& by, const DeviceId& device, std::int64_t seq,
+                     const EntryId& last)
     {
         return add(by, "cut_off", subject(device), {{lastSeqField, seq}, {lastEntryField, last}});
     }
@@ -75,7 +76,10 @@ protected:
         return *said().facts.at(id).fields.at(noteField).as<std::string>();
     }
 
-    static SubjectId subject(const DeviceId& device) { return *SubjectId::fromBytes(device.bytes()); }
+    static SubjectId subject(const DeviceId& device)
+    {
+        return *SubjectId::fromBytes(device.bytes());
+    }
     // Go on from an earlier entry, as a copied device does.
     void goBack(const DeviceId& device, const EntryId& last)
     {
