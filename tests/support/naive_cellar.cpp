@@ -238,13 +238,23 @@ private:
         });
     }
 
-    // Whether `later` names `earlier` as overwritten, itself or through amendments between.
-    [[nodiscard]] bool replaces(const EntryId& later, const EntryId& earlier) const
+    // What the amendment `id` names as overwritten, itself or through others between.
+    [[nodiscard]] std::set<EntryId> replacedBy(const EntryId& id) const
     {
-        const auto& named = at(later).core.overwrites;
-        return std::any_of(named.begin(), named.end(), [&](const EntryId& id) {
-            return id == earlier || (said_.counted.contains(id) && replaces(id, earlier));
-        });
+        std::set<EntryId> replaced;
+        std::vector<EntryId> open = {id};
+        while (!open.empty()) {
+            const EntryId later = open.back();
+            open.pop_back();
+            if (said_.counted.contains(later)) {
+                for (const EntryId& earlier : at(later).core.overwrites) {
+                    if (replaced.insert(earlier).second) {
+                        open.push_back(earlier);
+                    }
+                }
+            }
+        }
+        return replaced;
     }
 
     [[nodiscard]] NaiveFact fact(const EntryId& id, const cellar::KindSpec& kind) const
@@ -283,16 +293,17 @@ private:
     void correct(NaiveFact& fact, std::uint32_t number,
                  const std::map<EntryId, Fields>& amendments) const
     {
-        std::vector<EntryId> writes;
+        std::set<EntryId> writes;
+        std::set<EntryId> replaced;
         for (const auto& [id, fields] : amendments) {
             if (fields.contains(number)) {
-                writes.push_back(id);
+                writes.insert(id);
+                replaced.merge(replacedBy(id));
             }
         }
         std::optional<NaiveOrder> latest;
         for (const EntryId& write : writes) {
-            if (std::any_of(writes.begin(), writes.end(),
-                            [&](const EntryId& other) { return replaces(other, write); })) {
+            if (replaced.contains(write)) {
                 continue;
             }
             const ledger::Value& written = amendments.at(write).at(number);
@@ -348,9 +359,8 @@ NaiveCellar naiveCellar(const NaiveEntries& entries, const CellarId& cellar, con
     Counting counting(entries, cellar, self);
     counting.run();
     NaiveCellar said;
+    said.linked = counting.linked;
     said.counted = counting.counted;
-    std::set_difference(counting.linked.begin(), counting.linked.end(), counting.counted.begin(),
-                        counting.counted.end(), std::inserter(said.setAside, said.setAside.end()));
     Saying(entries, said).run();
     return said;
 }

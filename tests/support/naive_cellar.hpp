@@ -42,8 +42,8 @@ struct NaiveBarrel {
 };
 
 struct NaiveCellar {
-    std::set<EntryId> counted;
-    std::set<EntryId> setAside;           // would count, but for a device that was cut off
+    std::set<EntryId> linked;             // their chain is whole and their device was ever admitted
+    std::set<EntryId> counted;            // of these; the others belong to what was cut off
     std::map<EntryId, NaiveFact> facts;   // of counted entries
     std::map<EntryId, bool> corrections;  // counted amendments and voids: whether they are voided
     std::set<EntryId> unknown;            // counted, of kinds and versions that nobody here knows

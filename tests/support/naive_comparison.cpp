@@ -220,9 +220,9 @@ std::string factDifference(Database& database, const NaiveCellar& said, const Ki
 std::string differenceFrom(cellar::Cellar& cellar, const NaiveCellar& said)
 {
     Database& database = cellar.database();
-    Lines counted;
-    for (const EntryId& id : said.counted) {
-        counted[id.hex()];
+    Lines linked;
+    for (const EntryId& id : said.linked) {
+        linked[id.hex()];
     }
     Lines corrections;
     for (const auto& [id, voided] : said.corrections) {
@@ -239,7 +239,7 @@ std::string differenceFrom(cellar::Cellar& cellar, const NaiveCellar& said)
                                  shown(barrel.batch) + ' ' + shown(barrel.verdict);
     }
     std::string different =
-        difference("entry", linesOf(database, "SELECT id FROM entry"), counted) +
+        difference("entry", linesOf(database, "SELECT id FROM entry"), linked) +
         difference("correction",
                    linesOf(database,
                            "SELECT entry, voided FROM state_amend UNION ALL SELECT "

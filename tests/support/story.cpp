@@ -238,7 +238,9 @@ void Story::recordNewer(Holder& at, const Step& step)
 void Story::amend(Holder& at, const Step& step)
 {
     NewEntry made = entry("amend", barrel(step.a), {}, step);
-    made.target = someEntry(at, step.a);
+    // Often one of three that everybody has: batch, barrel and fill of fillSmallCellar().
+    constexpr std::size_t firstOfThree = 3;
+    made.target = step.a % 3 == 0 ? all_[firstOfThree + step.a / 3 % 3] : someEntry(at, step.a);
     const auto value = static_cast<std::int64_t>(step.b % 4);
     if (step.b % 3 != 0) {
         made.fields[number(Field::VolumeMl)] = 1000 + value;

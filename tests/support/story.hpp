@@ -57,7 +57,7 @@ private:
     void admitAll();
     void exchangeUntilQuiet();
     void compareRebuilt(Holder& at, const Sha256& root);
-    void compareShuffled(const std::set<EntryId>& counted, const Sha256& root);
+    void compareShuffled(const std::set<EntryId>& linked, const Sha256& root);
 
     [[nodiscard]] Ids besideInGroup(const EntryId& id) const;
     [[nodiscard]] Holder& holder(unsigned i) { return holders_[i % holders_.size()]; }

@@ -45,7 +45,7 @@ void linkIn(ledger::Change& change)
     }
 }
 
-std::set<EntryId> countedAt(const MemoryFleet::Member& member)
+std::set<EntryId> linkedAt(const MemoryFleet::Member& member)
 {
     return idsIn(member.database(), "SELECT id FROM entry");
 }
@@ -83,8 +83,8 @@ void Story::exchangePart(const Step& step)
 {
     Holder& from = holder(step.device);
     Holder& to = holder(step.a);
-    const std::set<EntryId> counted = countedAt(*from.member);
-    Ids ids(counted.begin(), counted.end());
+    const std::set<EntryId> linked = linkedAt(*from.member);
+    Ids ids(linked.begin(), linked.end());
     shuffle(ids, random_);
     ids.resize(std::min<std::size_t>(ids.size(), 1 + step.b % 12));
     for (std::size_t i = 0; i < ids.size(); ++i) {
@@ -121,7 +121,7 @@ Story::Ids Story::besideInGroup(const EntryId& id) const
 void Story::carry(Holder& from, Holder& to)
 {
     Ids ids;
-    for (const EntryId& id : countedAt(*from.member)) {
+    for (const EntryId& id : linkedAt(*from.member)) {
         if (!to.has.contains(id) || random_.next() % 8 == 0) {
             ids.push_back(id);
         }
@@ -143,7 +143,7 @@ void Story::carryDayFile(Holder& from, Holder& to, bool forOne)
     valueOrThrow(cellar::takeIn(*to.member->cellar, file));
     // A day file for one leaves out what that one said it has.
     std::set<EntryId> may = to.has;
-    may.merge(countedAt(*from.member));
+    may.merge(linkedAt(*from.member));
     std::set<EntryId> has =
         idsIn(to.member->database(), "SELECT id FROM entry UNION SELECT id FROM waiting");
     need(std::includes(may.begin(), may.end(), has.begin(), has.end()), "entries from nowhere");
@@ -157,12 +157,12 @@ void Story::deliver(Holder& to, const Ids& ids)
     if (ids.empty()) {
         return;
     }
-    const std::set<EntryId> counted = countedAt(*to.member);
+    const std::set<EntryId> linked = linkedAt(*to.member);
     auto change = valueOrThrow(to.member->ledger().change());
     for (const EntryId& id : ids) {
         const auto arrival = valueOrThrow(change.chains().arrive(verified_.at(id)));
         // One that waited may count when it comes again.
-        const bool fits = counted.contains(id)  ? arrival == ledger::Arrival::Known
+        const bool fits = linked.contains(id)   ? arrival == ledger::Arrival::Known
                           : to.has.contains(id) ? arrival != ledger::Arrival::Waiting
                                                 : arrival != ledger::Arrival::Known;
         need(fits, "known or not: " + id.hex());
@@ -232,13 +232,13 @@ void Story::admitAll()
 void Story::exchangeUntilQuiet()
 {
     const auto bring = [&](Holder& from, Holder& to) {
-        const std::size_t before = countedAt(*to.member).size();
+        const std::size_t before = linkedAt(*to.member).size();
         if (history_.dayFiles) {
             carryDayFile(from, to, false);
         } else {
             carry(from, to);
         }
-        return countedAt(*to.member).size() > before;
+        return linkedAt(*to.member).size() > before;
     };
     for (bool quiet = false; !quiet;) {
         quiet = true;
@@ -262,13 +262,13 @@ void Story::finish()
     const NaiveCellar wanted = said(anywhere, holders_.front().member->ledger().device());
     const Sha256 root = valueOrThrow(cellar::stateRoot(*holders_.front().member->cellar));
     for (Holder& at : holders_) {
-        need(countedAt(*at.member) == wanted.counted, "not all reached everybody");
+        need(linkedAt(*at.member) == wanted.linked, "not all reached everybody");
         need(valueOrThrow(cellar::stateRoot(*at.member->cellar)) == root, "two states");
     }
     Holder& one = holders_[random_.next() % holders_.size()];
     compare(one);
     compareRebuilt(one, root);
-    compareShuffled(wanted.counted, root);
+    compareShuffled(wanted.linked, root);
 }
 
 // The state folded anew, inside a change that is rolled back.
@@ -287,11 +287,11 @@ void Story::compareRebuilt(Holder& at, const Sha256& root)
 }
 
 // A device that has all at once, in another order, in other parts and partly twice.
-void Story::compareShuffled(const std::set<EntryId>& counted, const Sha256& root)
+void Story::compareShuffled(const std::set<EntryId>& linked, const Sha256& root)
 {
-    Holder fresh{&fleet_.replica(), countedAt(fleet_.replica()), {}, {}};
-    Ids ids(counted.begin(), counted.end());
-    ids.insert(ids.end(), counted.begin(), std::next(counted.begin(), 3));
+    Holder fresh{&fleet_.replica(), linkedAt(fleet_.replica()), {}, {}};
+    Ids ids(linked.begin(), linked.end());
+    ids.insert(ids.end(), linked.begin(), std::next(linked.begin(), 3));
     shuffle(ids, random_);
     for (auto at = ids.begin(); at != ids.end();) {
         const auto left = static_cast<std::uint64_t>(ids.end() - at);
@@ -299,7 +299,7 @@ void Story::compareShuffled(const std::set<EntryId>& counted, const Sha256& root
         deliver(fresh, Ids(at, end));
         at = end;
     }
-    need(countedAt(*fresh.member) == counted, "not all count in another order");
+    need(linkedAt(*fresh.member) == linked, "not all are there in another order");
     need(valueOrThrow(cellar::stateRoot(*fresh.member->cellar)) == root,
          "another order, another state");
 }

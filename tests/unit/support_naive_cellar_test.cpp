@@ -160,8 +160,8 @@ TEST_F(Naive, SetsAsideWhatIsBeyondTheCut)
     EXPECT_TRUE(counts(one));
     EXPECT_TRUE(counts(two));
     EXPECT_FALSE(counts(three));
-    EXPECT_TRUE(said().setAside.contains(three));
-    goBack(ann, one);  // another branch, although of a low number
+    EXPECT_TRUE(said().linked.contains(three));  // it is here all the same
+    goBack(ann, one);                            // another branch, although of a low number
     EXPECT_FALSE(counts(note(ann)));
     cutOff(owner, ann, one);  // of several cuts, each sets aside
     EXPECT_FALSE(counts(two));
@@ -255,7 +255,7 @@ TEST_F(Naive, SetsAsideWhomACutOffDeskAdmitted)
     cutOff(owner, ann);
     EXPECT_FALSE(counts(admission));
     EXPECT_FALSE(counts(fact));
-    EXPECT_TRUE(said().setAside.contains(fact));
+    EXPECT_TRUE(said().linked.contains(fact));
     EXPECT_FALSE(said(cat).counted.contains(fact));  // also in its own ledger
     admit(owner, cat, phone);
     EXPECT_TRUE(counts(fact));
