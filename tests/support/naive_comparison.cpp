@@ -68,7 +68,8 @@ std::string shown(const std::optional<std::string>& text)
 // What a table holds, a line for each row, in the order of the rows' keys.
 using Lines = std::map<std::string, std::string>;
 
-Lines linesOf(Database& database, const std::string& sql)
+// The connection keeps the statement by its text, which must outlive it.
+Lines linesOf(Database& database, std::string_view sql)
 {
     Lines lines;
     const auto read = database.each(
