@@ -20,7 +20,7 @@ constexpr std::array weights = {
     Weight{What::Taste, 3, 1},    Weight{What::Note, 2, 1},     Weight{What::Amend, 8, 20},
     Weight{What::Void, 5, 8},     Weight{What::Newer, 2, 1},    Weight{What::SetClock, 3, 1},
     Weight{What::PassTime, 3, 2}, Weight{What::Exchange, 8, 6}, Weight{What::ExchangePart, 5, 5},
-    Weight{What::Admit, 3, 2},    Weight{What::BackUp, 2, 1},   Weight{What::Restore, 2, 1},
+    Weight{What::Admit, 5, 3},    Weight{What::BackUp, 2, 1},   Weight{What::Restore, 2, 1},
     Weight{What::Clone, 1, 1},    Weight{What::CutOff, 3, 2},   Weight{What::Adopt, 2, 1},
     Weight{What::Reinstate, 1, 1}};
 constexpr std::array names = {

@@ -142,8 +142,8 @@ void Story::record(Holder& at, const Step& step)
         case What::Newer:
             recordNewer(at, step);
             break;
-        case What::Admit:
-            admit(at, step);
+        case What::Admit:  // as it should be; or by anybody, who mostly may not
+            admit(step.b % 2 == 0 ? holders_.front() : at, step);
             break;
         case What::CutOff:
             cutOff(at, step);
