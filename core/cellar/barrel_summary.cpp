@@ -24,19 +24,19 @@ constexpr auto atTheFill =
 constexpr std::int64_t precisionDay = 1;
 
 // `when_ms` is when a fact counts as having happened (state_schema.cpp); the index is in its order.
-#define SPILE_LATEST_FIRST " ORDER BY when_ms DESC, device DESC, seq DESC LIMIT 1"
+#define SPILE_LATEST_FIRST " ORDER BY when_ms DESC, device DESC, seq DESC, entry DESC LIMIT 1"
 #define SPILE_SINCE "subject = ? AND voided = 0 AND when_ms >= ?"
 
-// When something happened, among all that did.
+// When something happened, among all that did. A copied device has two entries of one number.
 struct Moment {
     std::int64_t whenMs = 0;
     DeviceId device;
     std::int64_t seq = 0;
+    EntryId entry;
     friend auto operator<=>(const Moment&, const Moment&) = default;
 };
 
 struct Fill {
-    EntryId entry;
     std::optional<SubjectId> batch;
     std::optional<std::int64_t> volumeMl;
     std::int64_t atMs = 0;
@@ -53,7 +53,8 @@ struct Registered {
 
 Moment momentOf(const Row& row, int column)
 {
-    return {row.integer(column), row.id<DeviceId>(column + 1), row.integer(column + 2)};
+    return {row.integer(column), row.id<DeviceId>(column + 1), row.integer(column + 2),
+            row.id<EntryId>(column + 3)};
 }
 
 Result<std::optional<Registered>> registered(Database& database, const SubjectId& barrel)
@@ -70,7 +71,7 @@ Result<std::optional<Registered>> registered(Database& database, const SubjectId
         },
         "SELECT coalesce(code, ''), mark, spirit, size_ml, fills_before, emptied_ms, place "
         "FROM state_barrel "
-        "WHERE subject = ? AND voided = 0 ORDER BY when_ms, device, seq LIMIT 1",
+        "WHERE subject = ? AND voided = 0 ORDER BY when_ms, device, seq, entry LIMIT 1",
         barrel);
 }
 
@@ -78,11 +79,11 @@ Result<std::optional<Fill>> latestFill(Database& database, const SubjectId& barr
 {
     return database.first(
         [](const Row& row) {
-            return Fill{row.id<EntryId>(0), row.idIfAny<SubjectId>(1), row.integerIfAny(2),
-                        row.integer(3),     row.integerIfAny(4),       momentOf(row, 5)};
+            return Fill{row.idIfAny<SubjectId>(0), row.integerIfAny(1), row.integer(2),
+                        row.integerIfAny(3), momentOf(row, 4)};
         },
-        "SELECT entry, batch, volume_ml, at_ms, date_precision, when_ms"
-        ", device, seq FROM state_fill "
+        "SELECT batch, volume_ml, at_ms, date_precision, when_ms, device, seq, entry "
+        "FROM state_fill "
         "WHERE subject = ? AND voided = 0" SPILE_LATEST_FIRST,
         barrel);
 }
@@ -97,9 +98,9 @@ Result<std::optional<Emptied>> latestEmpty(Database& database, const SubjectId& 
 {
     return database.first(
         [](const Row& row) {
-            return Emptied{momentOf(row, 0), row.textIfAny(3), row.integerIfAny(4)};
+            return Emptied{momentOf(row, 0), row.textIfAny(4), row.integerIfAny(5)};
         },
-        "SELECT when_ms, device, seq, next_use, until_ms FROM state_empty "
+        "SELECT when_ms, device, seq, entry, next_use, until_ms FROM state_empty "
         "WHERE subject = ? AND voided = 0" SPILE_LATEST_FIRST,
         barrel);
 }
@@ -353,7 +354,7 @@ Result<void> writeBarrelSummary(Database& database, const SubjectId& barrel)
         "verdict, next_step, due_ms, due_by_habit, emptied_ms, order_key, next_use, sour) "
         "VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
         barrel, own->code, own->mark, own->spirit, own->sizeMl, moved ? moved : own->place,
-        full ? 1 : 0, full ? std::optional(fill->entry) : std::nullopt,
+        full ? 1 : 0, full ? std::optional(fill->moment.entry) : std::nullopt,
         full ? fill->batch : std::nullopt, number, full ? std::optional(fill->atMs) : std::nullopt,
         full ? fill->precision : std::nullopt, volumeMl, latest.tastings, latest.tasteMs,
         latest.gaugeMs, latest.drawMs, facts.verdict, next.step, milliseconds(next.due),

@@ -21,6 +21,9 @@ State::State()
     for (const KindSpec& kind : allKinds()) {
         statements_.emplace(kind.kind, statementsOf(kind));
     }
+    for (const std::string& table : tables()) {
+        contents_.emplace(table, "SELECT * FROM " + table);
+    }
 }
 
 State::~State() = default;
@@ -352,11 +355,10 @@ Result<void> State::settle(Database& database)
 Result<Sha256> State::root(Database& database)
 {
     Sha256Stream hash;
-    for (const std::string& table : tables()) {
+    for (const auto& [table, sql] : contents_) {
         hash.add(asBytes(table));
         // WITHOUT ROWID tables come in the order of their primary key.
-        const std::string sql = "SELECT * FROM " + table;
-        SPILE_TRY(database.eachOnce(
+        SPILE_TRY(database.each(
             [&](const Row& row) {
                 ledger::CborWriter out;
                 out.array(static_cast<std::size_t>(row.columns()));

@@ -3,6 +3,7 @@
 #include "core/cellar/kind.hpp"
 #include "core/ledger/projection.hpp"
 
+#include <map>
 #include <memory>
 #include <set>
 #include <string>
@@ -78,8 +79,9 @@ private:
                                                  const EntryId& id, const ledger::Fields& fields);
 
     std::unordered_map<std::string_view, KindStatements> statements_;  // by kind
-    std::set<SubjectId> touched_;       // barrels whose summary is to be made anew
-    std::vector<EntryId> corrections_;  // that came since the last settle()
+    std::map<std::string, std::string> contents_;  // by table: the statement that reads it whole
+    std::set<SubjectId> touched_;                  // barrels whose summary is to be made anew
+    std::vector<EntryId> corrections_;             // that came since the last settle()
 };
 
 }  // namespace spile::cellar
