@@ -244,12 +244,16 @@ Result<void> note(Database& database, Unsettled what, const SubjectId& barrel, b
 Result<void> noteFills(Database& database, const SubjectId& barrel,
                        const std::optional<Emptied>& emptied)
 {
-    const Moment since =
-        emptied ? emptied->moment : Moment{std::numeric_limits<std::int64_t>::min(), {}, 0};
-    SPILE_ASSIGN(fills, database.integer(0,
-                                         "SELECT count(*) FROM state_fill WHERE subject = ? AND "
-                                         "voided = 0 AND (when_ms, device, seq) > (?, ?, ?)",
-                                         barrel, since.whenMs, since.device, since.seq));
+    Moment since;
+    since.whenMs = std::numeric_limits<std::int64_t>::min();
+    if (emptied) {
+        since = emptied->moment;
+    }
+    SPILE_ASSIGN(fills,
+                 database.integer(0,
+                                  "SELECT count(*) FROM state_fill WHERE subject = ? AND "
+                                  "voided = 0 AND (when_ms, device, seq, entry) > (?, ?, ?, ?)",
+                                  barrel, since.whenMs, since.device, since.seq, since.entry));
     return note(database, Unsettled::FilledTwice, barrel, fills > 1);
 }
 

@@ -163,15 +163,17 @@ private:
 Result<void> readCuts(Database& database, const DeviceId& owner, std::vector<TrustEntry>& entries,
                       Standing& standing)
 {
-    std::set<EntryId> lifted;
+    std::set<std::pair<DeviceId, EntryId>> lifted;
     for (const TrustEntry& entry : entries) {
         if (entry.kind == reinstateKind && entry.author == owner) {
-            lifted.insert(entry.lifted.begin(), entry.lifted.end());
+            for (const EntryId& cut : entry.lifted) {
+                lifted.emplace(entry.subject, cut);
+            }
         }
     }
     for (const TrustEntry& entry : entries) {
         if (entry.kind == cutOffKind && entry.mayAdmit && entry.subject != owner &&
-            !lifted.contains(entry.id)) {
+            !lifted.contains({entry.subject, entry.id})) {
             standing.cuts[entry.subject].push_back(entry.left);
         }
     }
@@ -193,8 +195,8 @@ void spread(const std::vector<TrustEntry>& entries, Standing& standing)
     for (bool grew = true; grew;) {
         grew = false;
         for (const TrustEntry& entry : entries) {
-            const bool counts = entry.mayAdmit && standing.members.contains(entry.author) &&
-                                (!entry.cutAway || standing.adopted.contains(entry.id));
+            const bool stands = standing.members.contains(entry.author) && !entry.cutAway;
+            const bool counts = entry.mayAdmit && (stands || standing.adopted.contains(entry.id));
             if (counts && entry.kind == deviceKind) {
                 grew |= standing.members.insert(entry.subject).second;
             }
@@ -247,7 +249,7 @@ Result<Standing> standingOf(Database& database)
     for (const DeviceId& device : own) {
         const bool spokenOf =
             std::any_of(entries.begin(), entries.end(), [&](const TrustEntry& entry) {
-                return entry.kind == deviceKind && entry.subject == device;
+                return entry.kind == deviceKind && entry.mayAdmit && entry.subject == device;
             });
         if (!spokenOf) {  // it may record before anybody has heard of it
             standing.members.insert(device);

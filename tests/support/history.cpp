@@ -31,8 +31,7 @@ constexpr std::array names = {
 What draw(SeededRandom& random, bool correcting)
 {
     const auto weightOf = [&](const Weight& weight) {
-        const bool left = !cutsOff && weight.what >= What::CutOff;
-        return left ? 0U : correcting ? weight.correcting : weight.usual;
+        return correcting ? weight.correcting : weight.usual;
     };
     unsigned total = 0;
     for (const Weight& weight : weights) {

@@ -51,9 +51,6 @@ struct History {
 };
 std::ostream& operator<<(std::ostream& out, const History& history);
 
-/// Whether histories cut devices off, adopt and reinstate.
-inline constexpr bool cutsOff = false;
-
 [[nodiscard]] History historyOf(std::uint64_t seed);
 
 /// Carry `history` out and compare what the devices hold with the naive cellar at each exchange;

@@ -12,7 +12,7 @@ using ledger::Fields;
 
 namespace {
 
-constexpr std::uint32_t roleField = 4, lastSeqField = 90, lastEntryField = 91;
+constexpr std::uint32_t roleField = 4, pointsField = 90;
 constexpr std::int64_t deskRole = 1;
 
 template <class T>
@@ -136,15 +136,13 @@ private:
     }
     [[nodiscard]] bool isBeyond(const EntryId& id, const EntryId& cut) const
     {
-        const Fields fields = fieldsOf(at(cut));
-        const auto lastSeq = valueOf<std::int64_t>(fields, lastSeqField).value_or(0);
-        const auto last = idOf<EntryId>(fields, static_cast<Field>(lastEntryField));
-        if (lastSeq == 0) {
-            return true;
-        }
-        return last && linked.contains(*last)
-                   ? !isOnChain(id, *last)
-                   : at(id).core.seq > static_cast<std::uint64_t>(lastSeq);
+        const auto points = valueOf<ledger::List>(fieldsOf(at(cut)), pointsField);
+        return !points || std::none_of(points->begin(), points->end(), [&](const auto& point) {
+            const ledger::List& columns = *point.template as<ledger::List>();
+            const auto last = *EntryId::fromBytes(*columns.at(1).template as<Bytes>());
+            const auto seq = static_cast<std::uint64_t>(*columns.at(0).template as<std::int64_t>());
+            return linked.contains(last) ? isOnChain(id, last) : at(id).core.seq <= seq;
+        });
     }
     [[nodiscard]] bool isCutOff(const EntryId& id) const
     {
@@ -157,7 +155,7 @@ private:
     }
     [[nodiscard]] bool stands(const EntryId& id) const
     {
-        return belonging_.contains(at(id).core.device) && (adopted_.contains(id) || !isCutOff(id));
+        return adopted_.contains(id) || (belonging_.contains(at(id).core.device) && !isCutOff(id));
     }
     bool adopt()
     {

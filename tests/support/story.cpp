@@ -282,10 +282,8 @@ void Story::admit(Holder& at, const Step& step)
 
 void Story::cutOff(Holder& at, const Step& step)
 {
-    constexpr std::uint32_t lastSeq = 90, lastEntry = 91;
     const DeviceId device = holder(step.a).member->ledger().device();
-    NewEntry made = entry("cut_off", subjectOf(device),
-                          {{lastSeq, std::int64_t{0}}, {lastEntry, EntryId()}}, step);
+    NewEntry made = entry("cut_off", subjectOf(device), {}, step);
     Ids chain;  // of that device: what anybody has seen of it
     for (const EntryId& id : all_) {
         if (naive_.at(id)->core.device == device) {
@@ -294,8 +292,11 @@ void Story::cutOff(Holder& at, const Step& step)
     }
     if (!chain.empty() && step.b % 4 != 0) {
         const EntryId last = chain[step.c % chain.size()];
-        made.fields = {{lastSeq, static_cast<std::int64_t>(naive_.at(last)->core.seq)},
-                       {lastEntry, last}};
+        const ByteView bytes = last.bytes();
+        made.fields = {{number(Field::ChainPoints),
+                        ledger::List{ledger::Value(ledger::List{
+                            ledger::Value(static_cast<std::int64_t>(naive_.at(last)->core.seq)),
+                            ledger::Value(Bytes(bytes.begin(), bytes.end()))})}}};
     }
     recordOne(at, made);
 }

@@ -9,7 +9,7 @@ namespace spile::support {
 namespace {
 
 constexpr std::int64_t desk = 1, phone = 2;
-constexpr std::uint32_t noteField = 5, roleField = 4, lastSeqField = 90, lastEntryField = 91;
+constexpr std::uint32_t noteField = 5, roleField = 4, pointsField = 90;
 
 // Entries by invented devices; no signatures, since the naive cellar looks at none.
 class Naive : public testing::Test {
@@ -53,7 +53,14 @@ protected:
     EntryId cutOffAt(const DeviceId& by, const DeviceId& device, std::int64_t seq,
                      const EntryId& last)
     {
-        return add(by, "cut_off", subject(device), {{lastSeqField, seq}, {lastEntryField, last}});
+        if (seq == 0) {
+            return add(by, "cut_off", subject(device));
+        }
+        const ByteView bytes = last.bytes();
+        return add(by, "cut_off", subject(device),
+                   {{pointsField,
+                     ledger::List{ledger::Value(ledger::List{
+                         ledger::Value(seq), ledger::Value(Bytes(bytes.begin(), bytes.end()))})}}});
     }
     EntryId adopt(const DeviceId& by, const EntryId& entry)
     {
