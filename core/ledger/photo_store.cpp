@@ -18,6 +18,8 @@ Path PhotoStore::pathOf(const Sha256& hash) const
     return folder_ / name.substr(0, 2) / name;
 }
 
+bool PhotoStore::isWhole(const Sha256& hash) const { return has(hash) && read(hash); }
+
 Result<Sha256> PhotoStore::add(ByteView bytes)
 {
     const Sha256 hash = sha256(bytes);
@@ -38,7 +40,7 @@ Result<void> PhotoStore::addStreamed(
         return fail(ErrorCode::TooLarge, "photo", std::to_string(size),
                     std::to_string(photoBytesMax));
     }
-    if (has(expected)) {
+    if (isWhole(expected)) {
         return {};
     }
     const Path path = pathOf(expected);

@@ -15,8 +15,11 @@ public:
     /// Where the photo with this hash lies, or would lie.
     [[nodiscard]] Path pathOf(const Sha256& hash) const;
     [[nodiscard]] bool has(const Sha256& hash) const { return files_.exists(pathOf(hash)); }
+    /// Whether it is there and has that hash still.
+    [[nodiscard]] bool isWhole(const Sha256& hash) const;
 
-    /// Store `bytes`, durably when this returns, and return their hash. Fine if it is there.
+    /// Store `bytes`, durably when this returns, and return their hash. Fine if it is there; a
+    /// damaged file of that name is replaced.
     ///
     /// Errors    StorageFull, Storage; then no file with that name has been left.
     [[nodiscard]] Result<Sha256> add(ByteView bytes);

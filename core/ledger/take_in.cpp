@@ -151,7 +151,7 @@ private:
                 continue;
             }
             arrived_.push_back(photo.hash);
-            if (ledger_.photos().has(photo.hash)) {
+            if (ledger_.photos().isWhole(photo.hash)) {
                 continue;
             }
             SPILE_TRY(ledger_.photos().addStreamed(

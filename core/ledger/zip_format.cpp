@@ -6,7 +6,6 @@
 
 namespace spile::ledger {
 
-static constexpr std::size_t localSize = 30;
 static constexpr std::size_t centralSize = 46;
 static constexpr std::size_t endSize = 22;
 static constexpr std::size_t longestName = 120;

@@ -18,7 +18,6 @@ constexpr int roundsForAll = 8;
 constexpr int roundsForKind = 4;
 constexpr int laterFill = 3;
 constexpr std::size_t leastSittings = 2;  // of a finished barrel, to teach anything
-constexpr int residualsNeeded = 12;
 
 struct Kept {
     cellar::BarrelStays barrel;

@@ -2,56 +2,31 @@
 // finite and lie in their own ranges. Nothing else, and no crash.
 #include "core/plan/calculators/calculator.hpp"
 #include "core/plan/calculators/dip_table.hpp"
-#include "tests/fuzz/driver.hpp"
+#include "tests/fuzz/input.hpp"
 
 #include <algorithm>
 #include <cmath>
-#include <cstdlib>
 #include <cstring>
-#include <iostream>
 
 namespace {
 
 using namespace spile;
 using namespace spile::plan;
+using fuzz::Input;
 
-// The input, eaten from the front; zeros when it is empty.
-class Bytes {
-public:
-    Bytes(const std::uint8_t* data, std::size_t size) : rest_(data, size) {}
+double anyDouble(Input& bytes)
+{
+    const std::uint64_t bits = bytes.number(8);
+    double value = 0;
+    std::memcpy(&value, &bits, sizeof value);
+    return value;
+}
 
-    std::uint8_t byte()
-    {
-        if (rest_.empty()) {
-            return 0;
-        }
-        const std::uint8_t first = rest_.front();
-        rest_ = rest_.subspan(1);
-        return first;
-    }
-    double anyDouble()
-    {
-        std::uint64_t bits = 0;
-        for (int i = 0; i < 8; ++i) {
-            bits = bits << 8U | byte();
-        }
-        double value = 0;
-        std::memcpy(&value, &bits, sizeof value);
-        return value;
-    }
-    double share() { return (byte() + byte() / 256.0) / 255.99609375; }
-    std::string text()
-    {
-        std::string all;
-        for (std::size_t left = byte() % 16U; left > 0; --left) {
-            all += static_cast<char>(byte());
-        }
-        return all;
-    }
-
-private:
-    std::span<const std::uint8_t> rest_;
-};
+double share(Input& bytes)
+{
+    const double whole = bytes.byte();
+    return (whole + bytes.byte() / 256.0) / 255.99609375;
+}
 
 void stop(const Calculator& calculator, const Given& given, std::string_view why)
 {
@@ -66,15 +41,15 @@ void stop(const Calculator& calculator, const Given& given, std::string_view why
     std::abort();
 }
 
-void fillWord(Given& given, const CalculatorInput& input, Bytes& bytes)
+void fillWord(Given& given, const CalculatorInput& input, Input& bytes)
 {
     const std::size_t which = bytes.byte() % (input.words.size() + 1);
     given.setWord(input.name,
-                  which < input.words.size() ? std::string(input.words[which]) : bytes.text());
+                  which < input.words.size() ? std::string(input.words[which]) : bytes.text(16));
 }
 
 // Mostly within the range, for that is where the formulas are.
-void fill(Given& given, const CalculatorInput& input, Bytes& bytes)
+void fill(Given& given, const CalculatorInput& input, Input& bytes)
 {
     const unsigned how = bytes.byte() % 16U;
     if (how < 5) {
@@ -84,12 +59,12 @@ void fill(Given& given, const CalculatorInput& input, Bytes& bytes)
         return fillWord(given, input, bytes);
     }
     if (how < 12) {
-        const double share = how < 7 ? std::pow(bytes.share(), 4) : bytes.share();
-        given.set(input.name, input.least + share * (input.most - input.least));
+        const double part = how < 7 ? std::pow(share(bytes), 4) : share(bytes);
+        given.set(input.name, input.least + part * (input.most - input.least));
     } else if (how == 12) {
         given.set(input.name, bytes.byte() % 2U == 0 ? input.least : input.most);
     } else if (how == 13) {
-        const auto taken = giveTyped(given, input, bytes.text());
+        const auto taken = giveTyped(given, input, bytes.text(16));
         if (!taken && taken.error().subject != input.name) {
             std::cerr << input.name << ": an error that names another\n";
             std::abort();
@@ -97,7 +72,7 @@ void fill(Given& given, const CalculatorInput& input, Bytes& bytes)
     } else if (how == 14 && input.usual) {
         given.set(input.name, *input.usual);
     } else {
-        given.set(input.name, bytes.anyDouble());
+        given.set(input.name, anyDouble(bytes));
     }
 }
 
@@ -149,7 +124,7 @@ void check(const Calculator& calculator, const Given& given)
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size)
 {
-    Bytes bytes(data, size);
+    Input bytes(data, size);
     const auto all = calculators();
     const Calculator& calculator = all[bytes.byte() % all.size()];
     Given given;

@@ -4,42 +4,17 @@
 #include "core/scan/label_decoder.hpp"
 #include "core/scan/live_reader.hpp"
 #include "core/scan/reed_solomon.hpp"
-#include "tests/fuzz/driver.hpp"
+#include "tests/fuzz/input.hpp"
 
 #include <algorithm>
-#include <cstdlib>
-#include <iostream>
 #include <vector>
 
 namespace {
 
 using namespace spile;
 using namespace spile::scan;
-
-// The input, eaten from the front; zeros when it is empty.
-class Bytes {
-public:
-    Bytes(const std::uint8_t* data, std::size_t size) : rest_(data, size) {}
-
-    std::uint8_t byte()
-    {
-        if (rest_.empty()) {
-            return 0;
-        }
-        const std::uint8_t first = rest_.front();
-        rest_ = rest_.subspan(1);
-        return first;
-    }
-
-private:
-    std::span<const std::uint8_t> rest_;
-};
-
-void stop(std::string_view why)
-{
-    std::cerr << why << '\n';
-    std::abort();
-}
+using fuzz::Input;
+using fuzz::stop;
 
 // A label with each module's bit from the input turned where it says so, or the input over and
 // over.
@@ -57,17 +32,17 @@ std::uint8_t levelAt(int x, int y, unsigned pixels, const std::vector<std::uint8
     return static_cast<std::uint8_t>((dark ? 40 : 200) + byte % 32U - 16);
 }
 
-void readView(Bytes& bytes)
+void readView(Input& input)
 {
     static LiveReader live;
-    const int width = 1 + bytes.byte() + (bytes.byte() % 4 == 0 ? 256 : 0);
-    const int height = 1 + bytes.byte();
-    const int pixelStride = 1 + bytes.byte() % 3;
-    const int rowStride = width * pixelStride + bytes.byte() % 5;
-    const unsigned pixels = 1 + bytes.byte() % 6U;
+    const int width = 1 + input.byte() + (input.byte() % 4 == 0 ? 256 : 0);
+    const int height = 1 + input.byte();
+    const int pixelStride = 1 + input.byte() % 3;
+    const int rowStride = width * pixelStride + input.byte() % 5;
+    const unsigned pixels = 1 + input.byte() % 6U;
     std::vector<std::uint8_t> content;
     for (std::size_t i = 0; i < 64; ++i) {
-        content.push_back(bytes.byte());
+        content.push_back(input.byte());
     }
     const auto size =
         static_cast<std::size_t>(rowStride * (height - 1) + (width - 1) * pixelStride + 1);
@@ -80,7 +55,7 @@ void readView(Bytes& bytes)
     }
     const picture::LuminanceView view{plane.data(), width, height, rowStride, pixelStride};
     (void)live.look(view);
-    switch (bytes.byte() % 4U) {
+    switch (input.byte() % 4U) {
         case 0:
             if (!readPicture(view)) {
                 stop("a sound view is refused");
@@ -94,12 +69,12 @@ void readView(Bytes& bytes)
     }
 }
 
-void correctWord(Bytes& bytes)
+void correctWord(Input& input)
 {
     label::Word word = *label::encode("S1K4TN7K2QFM");
     std::vector<std::uint8_t> erased;
     for (std::uint8_t i = 0; i < label::codewords; ++i) {
-        const std::uint8_t byte = bytes.byte();
+        const std::uint8_t byte = input.byte();
         if (byte % 3U == 0) {
             word[i] ^= byte;
         }
@@ -121,11 +96,11 @@ void correctWord(Bytes& bytes)
     }
 }
 
-void correctSofts(Bytes& bytes)
+void correctSofts(Input& input)
 {
     std::vector<float> softs;
     for (int i = 0; i < label::modules; ++i) {
-        softs.push_back(static_cast<float>(bytes.byte()) / 85 - 1.5F);
+        softs.push_back(static_cast<float>(input.byte()) / 85 - 1.5F);
     }
     if (label::correctLabel(softs)) {
         stop("noise is read");
@@ -136,16 +111,16 @@ void correctSofts(Bytes& bytes)
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size)
 {
-    Bytes bytes(data, size);
-    switch (bytes.byte() % 4U) {
+    Input input(data, size);
+    switch (input.byte() % 4U) {
         case 0:
-            correctWord(bytes);
+            correctWord(input);
             break;
         case 1:
-            correctSofts(bytes);
+            correctSofts(input);
             break;
         default:
-            readView(bytes);
+            readView(input);
             break;
     }
     return 0;

@@ -1,21 +1,14 @@
 // Quantities as typed: any text is a finite number or an error, and a number that was read is shown
 // so that it is read again as the same.
 #include "core/units/parse.hpp"
-#include "tests/fuzz/driver.hpp"
+#include "tests/fuzz/input.hpp"
 
 #include <cmath>
-#include <cstdlib>
-#include <iostream>
 
 namespace {
 
 using namespace spile;
-
-void stop(std::string_view why, std::string_view text)
-{
-    std::cerr << why << ": " << text << '\n';
-    std::abort();
-}
+using fuzz::stop;
 
 void checkShown(double value, Measurand measurand, std::string_view text)
 {

@@ -165,7 +165,7 @@ TEST(CborOfRfc8949, ReadsTheValuesThatWereWritten)
     EXPECT_EQ(*CborReader(flag).boolean(), true);
 }
 
-TEST(CborOfRfc8949, RefusesTheExamplesOutsideTheProfile)
+TEST(Fault48_HostileCbor, IsRefusedAsTheExamplesOutsideTheProfileAre)
 {
     // Also from Appendix A, but for the last five.
     constexpr Refused rows[] = {
@@ -221,7 +221,7 @@ TEST(CborOfRfc8949, RefusesTheExamplesOutsideTheProfile)
     }
 }
 
-TEST(CborOfRfc8949, RefusesNestingDeeperThanTheProfile)
+TEST(Fault48_HostileCbor, IsRefusedWhenNestedDeeperThanTheProfile)
 {
     Bytes deep(cborDepthMax, 0x81);  // lists of one item
     deep.push_back(0x00);

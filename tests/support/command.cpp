@@ -55,7 +55,7 @@ Ended run(const std::string& program, const std::vector<std::string>& arguments)
     if (child == 0) {
         dup2(out.descriptor(), STDOUT_FILENO);
         dup2(err.descriptor(), STDERR_FILENO);
-        execv(program.c_str(), argv.data());
+        execvp(program.c_str(), argv.data());
         _exit(127);
     }
     int status = 0;

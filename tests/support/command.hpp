@@ -15,7 +15,7 @@ struct Ended {
     [[nodiscard]] nlohmann::json json() const { return nlohmann::json::parse(out); }
 };
 
-/// Run a program with these arguments and wait for it.
+/// Run a program, by path or by name, with these arguments and wait for it.
 [[nodiscard]] Ended run(const std::string& program, const std::vector<std::string>& arguments);
 
 }  // namespace spile::support

@@ -30,11 +30,13 @@ Bytes contentOf(const Path& path)
     return {text.begin(), text.end()};
 }
 
-DayFile::DayFile(const Path& path)
+DayFile::DayFile(const Path& path) : DayFile(contentOf(path)) {}
+
+DayFile::DayFile(ByteView archive)
 {
-    auto contents = unzipped(contentOf(path));
+    auto contents = unzipped(archive);
     if (!contents || contents->empty()) {
-        throw std::runtime_error("no day file at " + path.string());
+        throw std::runtime_error("no day file");
     }
     top_ = contents->front().first.substr(0, contents->front().first.find('/') + 1);
     for (auto& [name, bytes] : *contents) {
@@ -107,13 +109,15 @@ void DayFile::seal(const ledger::SigningKey& key)
         asText(ledger::encodeSignature(ledger::signBundle(key, sha256(asBytes(tagManifest)))));
 }
 
-void DayFile::write(const Path& path) const
+Bytes DayFile::archive() const
 {
     ZipContents full;
     for (const auto& [name, content] : members) {
         full.emplace_back(top_ + name, content);
     }
-    overwrite(path, zipOf(full));
+    return zipOfAnyNames(full);
 }
+
+void DayFile::write(const Path& path) const { overwrite(path, archive()); }
 
 }  // namespace spile::support

@@ -10,6 +10,13 @@ class DayFile {
 public:
     /// The test fails if there is no sound archive at `path`.
     explicit DayFile(const Path& path);
+    /// Throws if it is no sound archive.
+    explicit DayFile(ByteView archive);
+    /// A bag in the folder `top` (with its slash), with members as they may be.
+    DayFile(std::string top, ZipContents content)
+        : members(std::move(content)), top_(std::move(top))
+    {
+    }
 
     /// The members by their path in the bag, in their order. Alter them, then seal().
     ZipContents members;
@@ -23,6 +30,8 @@ public:
     /// Make the Payload-Oxum, the manifests and the signature anew, with `key`, for the members as
     /// they are now.
     void seal(const ledger::SigningKey& key);
+    /// The archive, also with names that ZipWriter would refuse.
+    [[nodiscard]] Bytes archive() const;
     /// Write the archive over `path`.
     void write(const Path& path) const;
 
