@@ -77,6 +77,12 @@ History historyOf(std::uint64_t seed)
     for (Step& step : history.steps) {
         const auto number = [&] { return static_cast<unsigned>(random.next() % numbers); };
         step.what = draw(random, correcting);
+        // By a day file a device learns that it was copied or set back and takes a new key, which
+        // the merge property has.
+        const bool copies = step.what == What::Restore || step.what == What::Clone;
+        if (history.dayFiles && copies) {
+            step.what = What::Note;
+        }
         step.device = number();
         step.a = number();
         step.b = number();
