@@ -18,10 +18,10 @@ Result<void> checkAll(const std::vector<SignatureChecks::One>& batch)
         std::find_if_not(batch.begin(), batch.end(), [](const SignatureChecks::One& one) {
             return verify(one.key, signedMessage(one.cellar, one.id), one.signature);
         });
-    return bad == batch.end() ? Result<void>()
-                              : fail(ErrorCode::Damaged, "day file",
-                                     "signature of record " + placeOf(bad->device, bad->seq),
-                                     "copy it again");
+    return bad == batch.end()
+               ? Result<void>()
+               : fail(ErrorCode::Damaged, "day file",
+                      "signature of record " + placeOf(bad->device, bad->seq), "copy it again");
 }
 
 }  // namespace

@@ -52,8 +52,7 @@ public:
             return {};
         }
         sinceClock_ = 0;
-        const bool full =
-            inSlice_ >= most_ || (job_.isAwaited() && now() - started_ >= waitMost);
+        const bool full = inSlice_ >= most_ || (job_.isAwaited() && now() - started_ >= waitMost);
         return full ? commit() : Result<void>();
     }
 
