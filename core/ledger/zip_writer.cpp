@@ -7,6 +7,8 @@
 namespace spile::ledger {
 
 static constexpr std::size_t chunkSize = std::size_t{1} << 16U;
+// A file's checksum stands before it: larger ones are read twice, so as not to be held in memory.
+static constexpr std::uint64_t readAtOnce = std::uint64_t{8} << 20U;
 
 // Gives all bytes of `file` to `consume`, in pieces.
 template <class Consume>
@@ -49,6 +51,11 @@ Result<Sha256> ZipWriter::addBytes(std::string_view name, ByteView bytes)
 Result<Sha256> ZipWriter::addFile(std::string_view name, InputFile& file)
 {
     const std::uint64_t size = file.size();
+    if (size <= readAtOnce) {
+        Bytes whole(size);
+        SPILE_TRY(file.readAt(0, whole));
+        return addBytes(name, whole);
+    }
     Crc32 first;
     SPILE_TRY(readAll(file, size, [&](ByteView piece) -> Result<void> {
         first.add(piece);
