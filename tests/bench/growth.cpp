@@ -3,13 +3,13 @@
 // entries. Not one of the benches that run each time: it takes an hour and 40 GB of disk.
 //   growth FOLDER [ENTRIES...]    FOLDER must not exist; it is removed at the end
 #include "core/cellar/acts/drawing.hpp"
-#include "core/cellar/acts/exchanging.hpp"
 #include "core/cellar/acts/sheet.hpp"
 #include "core/cellar/flights.hpp"
 #include "core/cellar/queries.hpp"
 #include "tests/bench/grown_cellar.hpp"
 #include "tests/bench/own_process.hpp"
 #include "tests/bench/report.hpp"
+#include "tests/bench/whole_cellar.hpp"
 
 #include <cstring>
 
@@ -99,13 +99,29 @@ void look(const Path& folder)
     bench::tell("look, peak MB", bench::peakMemoryMb());
 }
 
+// All of it at once takes too long at the largest size: beyond this it is left out.
+constexpr std::int64_t wholeMost = 1'000'000;
+
+void whole(const Path& folder, const std::string& step)
+{
+    bench::Times times;
+    times.add([&] { bench::runWhole(folder, step); });
+    bench::tell(step, times.median());
+    bench::tell(step + ", peak MB", bench::peakMemoryMb());
+}
+
 void row(const char* name, const std::vector<bench::Numbers>& points, const std::string& number,
          double scale, const char* goal)
 {
     std::printf("  %-40s", name);
     for (const bench::Numbers& point : points) {
-        const double value = point.at(number);
-        std::printf(" %12.3f (%4.2f)", value * scale, value / points.front().at(number));
+        const auto found = point.find(number);
+        if (found == point.end()) {
+            std::printf("%20s", "-");
+            continue;
+        }
+        const double first = points.front().at(number);
+        std::printf(" %12.3f (%4.2f)", found->second * scale, found->second / first);
     }
     std::printf("  %s\n", goal);
 }
@@ -125,6 +141,12 @@ void report(const std::vector<bench::Numbers>& points)
     row("ledger.db, MB", points, "MB", 1, "");
     row("peak memory of the day, MB", points, "day, peak MB", 1, "< 256");
     row("peak memory of the rest, MB", points, "look, peak MB", 1, "< 256");
+    row("all of it handed out, s", points, "hand-out", 1, "");
+    row("  its peak memory, MB", points, "hand-out, peak MB", 1, "< 256");
+    row("joined with all of it, s", points, "join", 1, "");
+    row("  its peak memory, MB", points, "join, peak MB", 1, "< 256");
+    row("all of it checked, s", points, "check", 1, "");
+    row("  its peak memory, MB", points, "check, peak MB", 1, "< 256");
     row("making the entries, s", points, "making", 1, "");
     std::fflush(stdout);
 }
@@ -150,8 +172,10 @@ void runStep(const Path& folder, const std::string& step, const char* entries)
         make(folder, std::stoll(entries));
     } else if (step == "take") {
         takeDay(folder);
-    } else {
+    } else if (step == "look") {
         look(folder);
+    } else {
+        whole(folder, step);
     }
 }
 
