@@ -40,7 +40,6 @@ void takeDay(const Path& folder)
     support::RealDevice device(folder);
     auto cellar = device.openOrMake();
     must(cellar);
-    const double before = bench::processorSeconds();
     bench::Times taking;
     taking.add([&] {
         const auto taken = cellar::takeIn(**cellar, dayFile(folder));
@@ -50,7 +49,7 @@ void takeDay(const Path& folder)
         }
     });
     bench::tell("day", taking.median());
-    bench::tell("day, processor", bench::processorSeconds() - before);
+    bench::tell("day, processor", taking.processor());
     bench::tell("day, peak MB", bench::peakMemoryMb());
     must(device.files.remove(dayFile(folder)));
 }

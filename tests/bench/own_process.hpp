@@ -6,7 +6,6 @@
 #include <map>
 #include <stdexcept>
 #include <string>
-#include <sys/resource.h>
 
 /// Work in a process of its own, so that its peak of memory is its own too. Linux only, as benches
 /// are.
@@ -51,17 +50,6 @@ inline double peakMemoryMb()
         }
     }
     throw std::runtime_error("this system does not say how much memory a process has held");
-}
-
-/// Processor time of all threads of this process so far, in seconds.
-inline double processorSeconds()
-{
-    rusage used{};
-    ::getrusage(RUSAGE_SELF, &used);
-    const auto seconds = [](const timeval& t) {
-        return static_cast<double>(t.tv_sec) + static_cast<double>(t.tv_usec) * 1e-6;
-    };
-    return seconds(used.ru_utime) + seconds(used.ru_stime);
 }
 
 }  // namespace spile::bench

@@ -96,6 +96,7 @@ void run()
                  std::to_string(rounds) + " rounds in turns");
     bench::row("copy, SHA-256 and sync of the same bytes", copying);
     bench::row("packed into a day file and verified", packing, copying, "<= 1.7");
+    bench::processorRow(packing, copying);
     bench::row("taken in: verified, each stored durably", taking, copying, "(none)");
 }
 

@@ -152,9 +152,11 @@ void run()
     bench::row("record them and hand them out", record);
     bench::row("verify the signatures alone, one core", verify);
     bench::row("take in, every signature", full, verify, "<= 1.4 of verifying");
+    bench::processorRow(full, verify);
     bench::row("bare bulk insert of the entries' rows alone", bare);
     bench::row("bare bulk insert of all rows", allRows);
     bench::row("take in, chains and heads", fast, allRows, "<= 2.5 of inserting all rows");
+    bench::processorRow(fast, allRows);
     bench::row("take the same in again", again, full, "<= 0.1 of the first");
     bench::row("check all of it, state rebuilt", rebuild);
 }
