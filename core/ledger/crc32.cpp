@@ -106,8 +106,8 @@ SPILE_FOLDING static std::uint32_t takeBlocks(std::uint32_t state, ByteView& byt
 
 void Crc32::add(ByteView bytes)
 {
-    static const bool canFold =
-        __builtin_cpu_supports("pclmul") != 0 && __builtin_cpu_supports("sse4.1") != 0;
+    static const bool canFold = static_cast<bool>(__builtin_cpu_supports("pclmul")) &&
+                                static_cast<bool>(__builtin_cpu_supports("sse4.1"));
     constexpr std::size_t worthIt = 64;
     if (canFold && bytes.size() >= worthIt) {
         state_ = folding::takeBlocks(state_, bytes);

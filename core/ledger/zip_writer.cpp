@@ -7,8 +7,6 @@
 namespace spile::ledger {
 
 static constexpr std::size_t chunkSize = std::size_t{1} << 16U;
-// A file's checksum stands before it: larger ones are read twice, so as not to be held in memory.
-static constexpr std::uint64_t readAtOnce = std::uint64_t{8} << 20U;
 
 // Gives all bytes of `file` to `consume`, in pieces.
 template <class Consume>

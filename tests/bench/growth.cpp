@@ -1,6 +1,6 @@
 // What a cellar of a given size costs: a day of all phones taken in, a barrel's page opened, the
 // list of what is due, one record, the file and the memory, at 100,000, 1,000,000 and 10,000,000
-// entries. Not one of the benches that run each time: it takes an hour and 40 GB of disk.
+// entries. Not one of the benches that run each time: it takes an hour or more and 15 GB of disk.
 //   growth FOLDER [ENTRIES...]    FOLDER must not exist; it is removed at the end
 #include "core/cellar/acts/drawing.hpp"
 #include "core/cellar/acts/sheet.hpp"
