@@ -20,9 +20,15 @@ private:
 class Job {
 public:
     using Report = std::function<void(std::uint64_t done, std::uint64_t total)>;
+    using Waits = std::function<bool()>;
 
     Job() = default;
-    Job(Report report, const CancelToken* cancel) : report_(std::move(report)), cancel_(cancel) {}
+    /// `waits` tells whether other work waits for the next report, which lets it run; without it,
+    /// some may at any time.
+    Job(Report report, const CancelToken* cancel, Waits waits = {})
+        : report_(std::move(report)), cancel_(cancel), waits_(std::move(waits))
+    {
+    }
 
     /// Tell how far it is. False if the job should stop.
     [[nodiscard]] bool advance(std::uint64_t done, std::uint64_t total) const
@@ -33,9 +39,15 @@ public:
         return cancel_ == nullptr || !cancel_->isCancelled();
     }
 
+    /// Whether there is anybody who could wait for it.
+    [[nodiscard]] bool isAlone() const { return !report_; }
+    /// Whether other work waits for the next report.
+    [[nodiscard]] bool isAwaited() const { return !isAlone() && (!waits_ || waits_()); }
+
 private:
     Report report_;
     const CancelToken* cancel_ = nullptr;
+    Waits waits_;
 };
 
 }  // namespace spile::inline base

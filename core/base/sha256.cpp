@@ -9,13 +9,17 @@ namespace spile::inline base {
 struct Sha256Stream::Context {
     EVP_MD_CTX* evp = EVP_MD_CTX_new();
 
-    Context() { begin(); }
+    Context() { start(EVP_sha256()); }
     ~Context() { EVP_MD_CTX_free(evp); }
     Context(const Context&) = delete;
     Context& operator=(const Context&) = delete;
-    void begin() const
+    // With the algorithm it has: naming it makes libcrypto look for it anew, under a lock.
+    void startAgain() const { start(nullptr); }
+
+private:
+    void start(const EVP_MD* algorithm) const
     {
-        [[maybe_unused]] const int done = EVP_DigestInit_ex(evp, EVP_sha256(), nullptr);
+        [[maybe_unused]] const int done = EVP_DigestInit_ex(evp, algorithm, nullptr);
         assert(done == 1);
     }
 };
@@ -36,7 +40,7 @@ Sha256 Sha256Stream::finish()
     std::array<std::uint8_t, Sha256::size> digest{};
     [[maybe_unused]] const int done = EVP_DigestFinal_ex(context_->evp, digest.data(), nullptr);
     assert(done == 1);
-    context_->begin();
+    context_->startAgain();
     return Sha256(digest);
 }
 

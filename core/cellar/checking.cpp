@@ -137,13 +137,16 @@ private:
             "SELECT sha256 FROM photo WHERE present = 1");
     }
 
-    // Temporary tables of the reader hide the file's own, so that the state is made anew beside it.
+    // Temporary tables of the reader hide the file's own, so that the state is made anew beside it;
+    // on the disk, since it may be larger than the memory.
     Result<void> checkState()
     {
         SPILE_ASSIGN(stored, cellar_.state().root(reader_));
         report_.stateRoot = stored;
         State rebuilt;
         SPILE_ASSIGN(scratch, cellar_.ledger().openReader());
+        SPILE_TRY(scratch.run("PRAGMA temp_store=FILE; PRAGMA temp.cache_size=-32768;"));
+        SPILE_TRY(scratch.run("BEGIN"));  // else each row is a transaction of its own
         SPILE_TRY(rebuilt.create(scratch, true));
         SPILE_TRY(ledger::replay(scratch, rebuilt));
         SPILE_ASSIGN(fresh, rebuilt.root(scratch));

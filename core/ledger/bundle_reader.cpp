@@ -159,14 +159,17 @@ Result<void> BundleReader::verify(const CellarId& cellar, SignatureCheck check, 
     }
     std::uint64_t done = 0;
     const std::uint64_t total = header_.entries + header_.photos;
-    SPILE_TRY(eachEntry(check, [&](VerifiedEntry&& entry) -> Result<void> {
-        seen(entry);
+    EntryWalk walk(header_, keys_, check);
+    SPILE_TRY(eachSigned([&](SignedEntry&& entry) -> Result<void> {
+        SPILE_ASSIGN(verified, walk.next(std::move(entry)));
+        seen(verified);
         constexpr std::uint64_t reportEvery = 256;
         if (++done % reportEvery == 0 && !job.advance(done, total)) {
             return fail(ErrorCode::Cancelled, "day file");
         }
         return {};
     }));
+    SPILE_TRY(walk.finish());
     for (const auto& [name, hash] : payload_) {
         if (!isEntryFile(name)) {
             SPILE_TRY(verifyStreamed(name));
@@ -178,10 +181,8 @@ Result<void> BundleReader::verify(const CellarId& cellar, SignatureCheck check, 
     return {};
 }
 
-Result<void> BundleReader::eachEntry(SignatureCheck check,
-                                     const std::function<Result<void>(VerifiedEntry&&)>& use)
+Result<void> BundleReader::eachSigned(const std::function<Result<void>(SignedEntry&&)>& use)
 {
-    EntryWalk walk(header_, keys_, check);
     for (const auto& [name, hash] : payload_) {  // in the order of their names: of their numbers
         if (!isEntryFile(name)) {
             continue;
@@ -189,11 +190,19 @@ Result<void> BundleReader::eachEntry(SignatureCheck check,
         SPILE_ASSIGN(bytes, checkedMember(name, entryFileBytesMax));
         for (ByteView rest = bytes; !rest.empty();) {
             SPILE_ASSIGN(entry, takeWire(rest));
-            SPILE_ASSIGN(verified, walk.next(std::move(entry)));
-            SPILE_TRY(use(std::move(verified)));
+            SPILE_TRY(use(std::move(entry)));
         }
     }
-    return walk.finish();
+    return {};
+}
+
+Result<void> BundleReader::eachEntry(const std::function<Result<void>(VerifiedEntry&&)>& use)
+{
+    return eachSigned([&](SignedEntry&& entry) -> Result<void> {
+        SPILE_ASSIGN(core, decodeCore(entry.core));
+        const EntryId id = entry.id();
+        return use({std::move(entry), id, std::move(core)});
+    });
 }
 
 std::vector<PhotoRef> BundleReader::photos() const

@@ -17,7 +17,7 @@ enum class SignatureCheck : std::uint8_t {
     /// Only the last entry of each range: its signature covers those before it through the chain
     /// of hashes. An entry's own signature may then be bad although its content is right.
     RangeEnds,
-    None,  ///< the file has been verified already
+    None,  ///< the file was taken in before, with its signatures checked
 };
 
 /// A day file, read piece by piece; nothing in it is believed before verify() has passed.
@@ -40,9 +40,9 @@ public:
     [[nodiscard]] Result<void> verify(const CellarId& cellar, SignatureCheck check, const Job& job,
                                       const std::function<void(const VerifiedEntry&)>& seen);
 
-    /// Give each entry in the order it is in here.
-    [[nodiscard]] Result<void> eachEntry(SignatureCheck check,
-                                         const std::function<Result<void>(VerifiedEntry&&)>& use);
+    /// Give each entry once more, in the order it is in here. Requires verify() to have passed: by
+    /// their hashes the files are still those that it read.
+    [[nodiscard]] Result<void> eachEntry(const std::function<Result<void>(VerifiedEntry&&)>& use);
 
     [[nodiscard]] std::vector<PhotoRef> photos() const;
     [[nodiscard]] Result<void> readPhoto(const Sha256& hash, std::uint64_t offset,
@@ -59,6 +59,7 @@ private:
     [[nodiscard]] Result<void> checkKeys();
     [[nodiscard]] Result<Bytes> member(const std::string& name, std::uint64_t bytesMax);
     [[nodiscard]] Result<Bytes> checkedMember(const std::string& name, std::uint64_t bytesMax);
+    [[nodiscard]] Result<void> eachSigned(const std::function<Result<void>(SignedEntry&&)>& use);
     [[nodiscard]] Result<void> verifyStreamed(const std::string& name);
 
     std::unique_ptr<InputFile> file_;

@@ -121,8 +121,10 @@ int bindOne(sqlite3_stmt* statement, int place, const Bound& value)
 
 Result<Database> Database::open(const std::string& file, Mode mode, const std::string& vfs)
 {
+    // A connection is used by one thread at a time, so it needs no locks of SQLite's own.
     const int flags =
-        mode == Mode::Write ? SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE : SQLITE_OPEN_READONLY;
+        SQLITE_OPEN_NOMUTEX |
+        (mode == Mode::Write ? SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE : SQLITE_OPEN_READONLY);
     sqlite3* handle = nullptr;
     const int opened =
         sqlite3_open_v2(file.c_str(), &handle, flags, vfs.empty() ? nullptr : vfs.c_str());

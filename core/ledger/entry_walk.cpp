@@ -12,10 +12,7 @@ tl::unexpected<Error> damaged(const std::string& what)
     return fail(ErrorCode::Damaged, "day file", what, "copy it again");
 }
 
-std::string placeOf(const Entry& core)
-{
-    return core.device.hex().substr(0, 8) + "/" + std::to_string(core.seq);
-}
+std::string placeOf(const Entry& core) { return ledger::placeOf(core.device, core.seq); }
 
 }  // namespace
 
@@ -82,23 +79,22 @@ Result<void> EntryWalk::fitsGroup(const VerifiedEntry& entry, bool lastOfRange)
     return {};
 }
 
-Result<void> EntryWalk::isSigned(const VerifiedEntry& entry, bool lastOfRange) const
+Result<void> EntryWalk::isSigned(const VerifiedEntry& entry, bool lastOfRange)
 {
     const bool wanted = check_ == SignatureCheck::EveryEntry ||
                         (check_ == SignatureCheck::RangeEnds && lastOfRange);
-    if (wanted && !verify(keys_.at(entry.core.device), signedMessage(entry.core.cellar, entry.id),
-                          entry.entry.signature)) {
-        return damaged("signature of record " + placeOf(entry.core));
-    }
-    return {};
+    const Entry& core = entry.core;
+    return wanted ? signatures_.add({keys_.at(core.device), core.cellar, entry.id,
+                                     entry.entry.signature, core.device, core.seq})
+                  : Result<void>();
 }
 
-Result<void> EntryWalk::finish() const
+Result<void> EntryWalk::finish()
 {
     if (range_ != header_.ranges.size() || seen_ != header_.entries) {
         return damaged("fewer records than its header says");
     }
-    return {};
+    return signatures_.finish();
 }
 
 }  // namespace spile::ledger

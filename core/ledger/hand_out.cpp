@@ -48,7 +48,8 @@ public:
         ranges_ = std::move(ranges);
         for (const OutgoingRange& out : ranges_) {
             header.ranges.push_back(out.range);
-            header.entries += out.rows.size();
+            header.entries +=
+                out.rows.empty() ? out.range.last - out.range.first + 1 : out.rows.size();
             SPILE_TRY(addKey(header, out.range.device));
             SPILE_TRY(addPhotosOf(out));
         }
@@ -65,16 +66,24 @@ public:
 
     Result<void> eachEntry(const std::function<Result<void>(const SignedEntry&)>& use)
     {
+        const auto give = [&](const Row& row) {
+            const ByteView core = row.blob(0);
+            const ByteView body = row.blob(1);
+            return use({Bytes(core.begin(), core.end()), row.id<Signature>(2),
+                        Bytes(body.begin(), body.end())});
+        };
         for (const OutgoingRange& out : ranges_) {
             for (const std::int64_t n : out.rows) {
+                SPILE_TRY(
+                    database_.each(give, "SELECT core, body, signature FROM entry WHERE n = ?", n));
+            }
+            if (out.rows.empty()) {
                 SPILE_TRY(database_.each(
-                    [&](const Row& row) {
-                        const ByteView core = row.blob(0);
-                        const ByteView body = row.blob(1);
-                        return use({Bytes(core.begin(), core.end()), row.id<Signature>(2),
-                                    Bytes(body.begin(), body.end())});
-                    },
-                    "SELECT core, body, signature FROM entry WHERE n = ?", n));
+                    give,
+                    "SELECT core, body, signature FROM entry JOIN device_chain USING(d) "
+                    "WHERE device = ? AND seq BETWEEN ? AND ? ORDER BY seq",
+                    out.range.device, static_cast<std::int64_t>(out.range.first),
+                    static_cast<std::int64_t>(out.range.last)));
             }
         }
         return {};

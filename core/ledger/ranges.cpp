@@ -34,7 +34,7 @@ Result<std::vector<ChainKey>> chainsOf(Database& database, const CellarId& cella
     return chains;
 }
 
-Result<std::vector<ChainRow>> rowsOf(Database& database, std::int64_t d, std::uint64_t fromSeq)
+Result<std::vector<ChainRow>> rowsOf(Database& database, std::int64_t d)
 {
     std::vector<ChainRow> rows;
     SPILE_TRY(database.each(
@@ -43,9 +43,21 @@ Result<std::vector<ChainRow>> rowsOf(Database& database, std::int64_t d, std::ui
                 {row.integer(0), static_cast<std::uint64_t>(row.integer(1)), row.id<EntryId>(2)});
             return Result<void>();
         },
-        "SELECT n, seq, id FROM entry WHERE d = ? AND seq >= ? ORDER BY seq", d,
-        static_cast<std::int64_t>(fromSeq)));
+        "SELECT n, seq, id FROM entry WHERE d = ? ORDER BY seq", d));
     return rows;
+}
+
+Result<std::vector<Head>> headsOf(Database& database, const ChainKey& chain)
+{
+    std::vector<Head> heads;
+    SPILE_TRY(database.each(
+        [&](const Row& row) {
+            heads.push_back(
+                {chain.device, static_cast<std::uint64_t>(row.integer(0)), row.id<EntryId>(1)});
+            return Result<void>();
+        },
+        "SELECT seq, id FROM head WHERE d = ? ORDER BY seq, id", chain.d));
+    return heads;
 }
 
 // Where a receiver with these heads stands in an unbranched chain: the last entry it has, none
@@ -69,25 +81,19 @@ Result<std::optional<Head>> standsAt(Database& database, std::int64_t d, const D
 }
 
 // Follows each branch back from its head until it meets an entry that another one has taken.
-Result<std::vector<OutgoingRange>> branches(Database& database, const ChainKey& chain)
+Result<std::vector<OutgoingRange>> branches(Database& database, const ChainKey& chain,
+                                            const std::vector<Head>& heads)
 {
-    SPILE_ASSIGN(rows, rowsOf(database, chain.d, 1));
+    SPILE_ASSIGN(rows, rowsOf(database, chain.d));
     std::map<EntryId, ChainRow> byId;
     for (const ChainRow& row : rows) {
         byId.emplace(row.id, row);
     }
-    std::vector<EntryId> heads;
-    SPILE_TRY(database.each(
-        [&](const Row& row) {
-            heads.push_back(row.id<EntryId>(0));
-            return Result<void>();
-        },
-        "SELECT id FROM head WHERE d = ? ORDER BY seq, id", chain.d));
     std::set<EntryId> taken;
     std::vector<OutgoingRange> ranges;
-    for (const EntryId& head : heads) {
-        OutgoingRange out{{chain.device, 0, byId.at(head).seq, EntryId(), head}, {}};
-        EntryId at = head;
+    for (const Head& head : heads) {
+        OutgoingRange out{{chain.device, 0, head.seq, EntryId(), head.id}, {}};
+        EntryId at = head.id;
         while (!at.isZero() && !taken.contains(at)) {
             const ChainRow& row = byId.at(at);
             taken.insert(at);
@@ -113,24 +119,19 @@ Result<std::vector<OutgoingRange>> rangesBeyond(Database& database, const Cellar
     std::vector<OutgoingRange> all;
     SPILE_ASSIGN(chains, chainsOf(database, cellar));
     for (const ChainKey& chain : chains) {
-        SPILE_ASSIGN(headCount,
-                     database.integer(0, "SELECT count(*) FROM head WHERE d = ?", chain.d));
-        if (headCount > 1) {
-            SPILE_ASSIGN(ranges, branches(database, chain));
+        SPILE_ASSIGN(heads, headsOf(database, chain));
+        if (heads.size() > 1) {
+            SPILE_ASSIGN(ranges, branches(database, chain, heads));
             std::move(ranges.begin(), ranges.end(), std::back_inserter(all));
             continue;
         }
         SPILE_ASSIGN(stands, standsAt(database, chain.d, chain.device, known));
-        SPILE_ASSIGN(rows, rowsOf(database, chain.d, stands ? stands->seq + 1 : 1));
-        if (rows.empty()) {
-            continue;
+        const Head& head = heads.front();
+        const std::uint64_t first = stands ? stands->seq + 1 : 1;
+        if (first <= head.seq) {
+            all.push_back(
+                {{chain.device, first, head.seq, stands ? stands->id : EntryId(), head.id}, {}});
         }
-        OutgoingRange out{{chain.device, rows.front().seq, rows.back().seq,
-                           stands ? stands->id : EntryId(), rows.back().id},
-                          {}};
-        std::transform(rows.begin(), rows.end(), std::back_inserter(out.rows),
-                       [](const ChainRow& row) { return row.n; });
-        all.push_back(std::move(out));
     }
     return all;
 }

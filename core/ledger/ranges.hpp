@@ -4,7 +4,8 @@
 
 namespace spile::ledger {
 
-/// A range to send, and the rows of table entry that make it up, in order.
+/// A range to send. Of a chain with branches, also the rows of table entry that make it up, in
+/// order; elsewhere its numbers say which they are, however many.
 struct OutgoingRange {
     ChainRange range;
     std::vector<std::int64_t> rows;

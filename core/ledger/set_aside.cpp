@@ -302,7 +302,7 @@ Result<bool> SetAside::limits(std::int64_t d)
 
 Result<void> SetAside::holdBack(std::int64_t n, std::int64_t d)
 {
-    heldBack_.insert(d);
+    changed_ = true;
     return database_.execute("INSERT INTO set_aside(n, d) VALUES(?, ?)", n, d);
 }
 
@@ -329,20 +329,20 @@ Result<void> SetAside::mark(const Device& device, bool limited)
 
 Result<void> SetAside::settle()
 {
-    if (!changed_ && heldBack_.empty()) {
+    if (!changed_) {
         return {};
     }
     SPILE_ASSIGN(standing, standingOf(database_));
     SPILE_ASSIGN(all, devices());
     for (const Device& device : all) {
         const bool limited = standing.limits(device.device);
-        if ((changed_ && (limited || device.limited)) || heldBack_.contains(device.d)) {
+        // All of them: a branch that comes can take away what admitted another device.
+        if (limited || device.limited) {
             SPILE_TRY(settleDevice(device, standing));
             SPILE_TRY(mark(device, limited));
         }
     }
     changed_ = false;
-    heldBack_.clear();
     return {};
 }
 
@@ -428,7 +428,6 @@ Result<void> SetAside::renew()
 void SetAside::forget()
 {
     limited_.reset();
-    heldBack_.clear();
     changed_ = false;
 }
 

@@ -85,7 +85,6 @@ private:
     Database& database_;
     Projection& projection_;
     std::optional<std::set<std::int64_t>> limited_;  // none: not asked yet
-    std::set<std::int64_t> heldBack_;                // devices with entries to be looked at
     bool changed_ = false;
 };
 

@@ -9,19 +9,24 @@ namespace spile::ledger {
 
 namespace {
 
-constexpr Milliseconds sliceTime{20};
-constexpr std::int64_t sliceEntries = 2000;
+// How long other work waits at most for a slice and for its commit.
+constexpr Milliseconds waitMost{20};
+// Ids are random: a commit writes most pages of an index anew, however few entries it has, so the
+// fewer slices the better.
+constexpr std::int64_t sliceMost = 20'000;
+constexpr std::int64_t sliceLeast = 250;
 
 bool endsGroup(const Entry& core)
 {
     return !core.group || core.group->index + 1 == core.group->count;
 }
 
-// Commits what it is given whenever a slice is full.
+// Commits what it is given whenever a slice is full: when other work waits for it, or when it has
+// as many entries as can be committed before any work would have waited too long.
 class Slices {
 public:
     Slices(Ledger& ledger, const Job& job, std::uint64_t total)
-        : ledger_(ledger), job_(job), total_(total)
+        : ledger_(ledger), job_(job), total_(total), most_(job.isAlone() ? sliceMost : sliceLeast)
     {
     }
 
@@ -30,7 +35,7 @@ public:
         if (!change_) {
             SPILE_ASSIGN(begun, ledger_.change());
             change_.emplace(std::move(begun));
-            started_ = ledger_.outside().clock.sinceBoot();
+            started_ = now();
             inSlice_ = 0;
         }
         return &*change_;
@@ -47,8 +52,7 @@ public:
             return {};
         }
         sinceClock_ = 0;
-        const bool full =
-            inSlice_ >= sliceEntries || ledger_.outside().clock.sinceBoot() - started_ >= sliceTime;
+        const bool full = inSlice_ >= most_ || (job_.isAwaited() && now() - started_ >= waitMost);
         return full ? commit() : Result<void>();
     }
 
@@ -57,8 +61,12 @@ public:
         if (!change_) {
             return {};
         }
+        const Milliseconds begun = now();
         SPILE_TRY(change_->commit());
         change_.reset();
+        if (!job_.isAlone()) {
+            learnFrom(now() - begun);
+        }
         return rest();
     }
 
@@ -72,9 +80,20 @@ public:
     }
 
 private:
+    [[nodiscard]] Milliseconds now() const { return ledger_.outside().clock.sinceBoot(); }
+
+    void learnFrom(Milliseconds committing)
+    {
+        const std::int64_t longest = committing > waitMost ? most_ / 2 : most_ * 2;
+        // A slice that was cut short says nothing about a long one.
+        const bool says = committing > waitMost || inSlice_ >= most_;
+        most_ = says ? std::clamp(longest, sliceLeast, sliceMost) : most_;
+    }
+
     Ledger& ledger_;
     const Job& job_;
     std::uint64_t total_;
+    std::int64_t most_;  // entries of a slice
     std::uint64_t done_ = 0;
     std::int64_t inSlice_ = 0;
     std::int64_t sinceClock_ = 0;
@@ -170,8 +189,7 @@ private:
         for (const PublicKey& key : bundle_.header().keys) {
             SPILE_TRY(first->chains().knowDevice(deviceIdOf(key), key));
         }
-        SPILE_TRY(bundle_.eachEntry(SignatureCheck::None,
-                                    [&](VerifiedEntry&& entry) { return store(entry); }));
+        SPILE_TRY(bundle_.eachEntry([&](VerifiedEntry&& entry) { return store(entry); }));
         SPILE_ASSIGN(linked, linkWaiting(slices_));
         // Some may have waited in this very file, for an entry further on in it.
         taken_.waiting -= std::min(taken_.waiting, linked);

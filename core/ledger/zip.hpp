@@ -27,7 +27,9 @@ public:
     ///
     /// Errors    Malformed or Conflict for a name that ZipNames refuses; those of OutputFile.
     [[nodiscard]] Result<Sha256> addBytes(std::string_view name, ByteView bytes);
-    /// Add all bytes of `file`. Reads it twice, since the checksum stands before the bytes.
+    static constexpr std::uint64_t readAtOnce = std::uint64_t{8} << 20U;
+    /// Add all bytes of `file`. A file larger than that is read twice, since the checksum stands
+    /// before the bytes, so as not to be held in memory.
     ///
     /// Errors    as above, and Conflict if the file changed in between.
     [[nodiscard]] Result<Sha256> addFile(std::string_view name, InputFile& file);

@@ -49,6 +49,11 @@ Result<Sha256> ZipWriter::addBytes(std::string_view name, ByteView bytes)
 Result<Sha256> ZipWriter::addFile(std::string_view name, InputFile& file)
 {
     const std::uint64_t size = file.size();
+    if (size <= readAtOnce) {
+        Bytes whole(size);
+        SPILE_TRY(file.readAt(0, whole));
+        return addBytes(name, whole);
+    }
     Crc32 first;
     SPILE_TRY(readAll(file, size, [&](ByteView piece) -> Result<void> {
         first.add(piece);

@@ -48,6 +48,12 @@ bool Workers::takeTask(std::deque<Task>& from, Task& task)
     return true;
 }
 
+bool Workers::hasActs(Line& line)
+{
+    const std::lock_guard lock(line.mutex);
+    return !line.acts.empty();
+}
+
 void Workers::serve(Line& line)
 {
     std::unique_lock lock(line.mutex);

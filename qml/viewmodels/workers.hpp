@@ -88,7 +88,7 @@ public:
                          tell(now, all);
                          runActs();
                      },
-                     cancel.get());
+                     cancel.get(), [this] { return hasActs(writer_); });
                  Answer answer = cellar_ ? work(*cellar_, job) : Answer(noCellar());
                  back(std::move(answer));
                  tellChanged();  // also a part that was done before it stopped
@@ -211,6 +211,7 @@ private:
     static void serve(Line& line);
     static void end(Line& line);
     static bool takeTask(std::deque<Task>& from, Task& task);
+    [[nodiscard]] static bool hasActs(Line& line);
     [[nodiscard]] static tl::unexpected<Error> noCellar();
     [[nodiscard]] Result<void> hold(Opened opened);
     void runActs();

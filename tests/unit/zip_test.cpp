@@ -102,22 +102,24 @@ TEST(ZipWriter, PassesTheTestOfUnzip)
 
 TEST(ZipWriter, AddsAFileAsItAddsItsBytesAndReturnsTheHash)
 {
-    const std::string text(200'000, 'x');
-    support::CollectingFile out;
-    ZipWriter writer(out);
-    BytesFile file(asBytes(text));
-    EXPECT_EQ(writer.addFile("big", file), sha256(asBytes(text)));
-    EXPECT_EQ(writer.addBytes("small", asBytes("y")), sha256(asBytes("y")));
-    ASSERT_TRUE(writer.finish().has_value());
-    EXPECT_EQ(out.bytes(), zipOf({{"big", text}, {"small", "y"}}));
-    EXPECT_EQ(writer.size(), out.bytes().size());
+    for (const std::uint64_t size : {std::uint64_t{200'000}, ZipWriter::readAtOnce + 1}) {
+        const std::string text(size, 'x');
+        support::CollectingFile out;
+        ZipWriter writer(out);
+        BytesFile file(asBytes(text));
+        EXPECT_EQ(writer.addFile("big", file), sha256(asBytes(text)));
+        EXPECT_EQ(writer.addBytes("small", asBytes("y")), sha256(asBytes("y")));
+        ASSERT_TRUE(writer.finish().has_value());
+        EXPECT_EQ(out.bytes(), zipOf({{"big", text}, {"small", "y"}}));
+        EXPECT_EQ(writer.size(), out.bytes().size());
+    }
 }
 
-TEST(ZipWriter, NoticesAFileThatChangesWhileItIsRead)
+TEST(ZipWriter, NoticesALargeFileThatChangesWhileItIsRead)
 {
     class ChangingFile final : public InputFile {
     public:
-        [[nodiscard]] std::uint64_t size() const override { return 1; }
+        [[nodiscard]] std::uint64_t size() const override { return ZipWriter::readAtOnce + 1; }
         [[nodiscard]] Result<void> readAt(std::uint64_t /*offset*/,
                                           std::span<std::uint8_t> into) override
         {
