@@ -30,6 +30,7 @@ struct AdmitOptions {
     std::string code;
     std::string name;
     bool desk = false;
+    std::string ownerKey;  // a file or 64 digits; empty: this desk admits it
 };
 [[nodiscard]] int admit(Session& session, const AdmitOptions& options);
 
@@ -44,6 +45,26 @@ struct HandOutOptions {
 [[nodiscard]] int handOut(Session& session, const HandOutOptions& options);
 /// Everything in plain files: records, tables and photos.
 [[nodiscard]] int exportAll(Session& session, const std::string& folder);
+
+struct SettleOptions {
+    std::string key;         // of one that is to be settled; empty: all are listed
+    std::size_t choice = 0;  // from 1; 0: its choices are listed
+    std::string name;        // what a device that is admitted is called
+};
+/// What several devices have left for a person to decide.
+[[nodiscard]] int settle(Session& session, const SettleOptions& options);
+struct CutOptions {
+    std::string device;  // its name or the beginning of its id
+    std::string reason;
+    std::optional<std::uint64_t> lastSeq;
+    std::string ownerKey;  // of reinstate
+};
+/// What a lost device records from now on counts nowhere.
+[[nodiscard]] int cutOff(Session& session, const CutOptions& options);
+/// All that is set aside of a device counts.
+[[nodiscard]] int adopt(Session& session, const std::string& device);
+/// A device that was cut off counts again with all its records.
+[[nodiscard]] int reinstate(Session& session, const CutOptions& options);
 
 [[nodiscard]] int check(Session& session);
 [[nodiscard]] int show(Session& session, const std::string& kind, const std::string& id);

@@ -4,6 +4,7 @@
 #include "core/cellar/queries.hpp"
 #include "core/ledger/seal.hpp"
 #include "platform/desk/commands.hpp"
+#include "platform/desk/finding.hpp"
 
 #include <nlohmann/json.hpp>
 
@@ -27,31 +28,16 @@ std::string takenText(const std::string& file, const ledger::TakenIn& taken)
         text += "; " + std::to_string(taken.waiting) +
                 " wait until their device is admitted or the day file before this one is taken in";
     }
-    return text + "\n";
-}
-
-// By name or by the beginning of the id.
-Result<DeviceId> findDevice(cellar::Cellar& cellar, const std::string& wanted)
-{
-    std::vector<DeviceId> found;
-    SubjectId after;
-    constexpr int page = 200;
-    for (bool more = true; more;) {
-        SPILE_ASSIGN(devices, cellar::named(cellar.database(), "device", after, page));
-        more = devices.size() == page;
-        for (const cellar::NamedRow& row : devices) {
-            after = row.subject;
-            if (row.name == wanted || row.subject.hex().starts_with(wanted)) {
-                found.push_back(*DeviceId::fromBytes(row.subject.bytes()));
-            }
-        }
+    text += "\n";
+    if (taken.renewed) {
+        text +=
+            "This device was copied or set back to an earlier state. It goes on under a new key";
+        text += taken.renewed->admitted
+                    ? ".\n"
+                    : ", which is to be admitted at a desk:\n  spile-desk admit " +
+                          cellar::joinCode(taken.renewed->now) + "\n";
     }
-    if (found.size() != 1) {
-        return fail(
-            ErrorCode::NotFound, "device", wanted,
-            found.empty() ? "show devices lists them" : "more than one is called so; give its id");
-    }
-    return found.front();
+    return text;
 }
 
 }  // namespace
@@ -108,7 +94,11 @@ int admit(Session& session, const AdmitOptions& options)
     const std::string name =
         options.name.empty() ? "Device " + options.code.substr(0, 4) : options.name;
     const auto role = options.desk ? ledger::DeviceRole::Desk : ledger::DeviceRole::Phone;
-    const auto admitted = cellar::admit(**cellar, options.code, name, role);
+    auto owner = ownerKey(session.files(), options.ownerKey);
+    if (!owner) {
+        return session.refuse(owner.error());
+    }
+    const auto admitted = cellar::admit(**cellar, options.code, name, role, *owner);
     if (!admitted) {
         return session.refuse(admitted.error());
     }

@@ -2,6 +2,9 @@
 
 #include "core/scan/barrel_code.hpp"
 
+#include <algorithm>
+#include <cctype>
+
 namespace spile::desk {
 
 using cellar::BarrelRow;
@@ -38,6 +41,53 @@ Result<std::vector<BarrelRow>> findBarrel(cellar::Cellar& cellar, const std::str
             likely.empty() ? "show barrels lists the codes" : "did you mean " + likely + "?");
     }
     return found;
+}
+
+// By name or by the beginning of the id.
+Result<DeviceId> findDevice(cellar::Cellar& cellar, const std::string& wanted)
+{
+    std::vector<DeviceId> found;
+    SubjectId after;
+    constexpr int page = 200;
+    for (bool more = true; more;) {
+        SPILE_ASSIGN(devices, cellar::named(cellar.database(), "device", after, page));
+        more = devices.size() == page;
+        for (const cellar::NamedRow& row : devices) {
+            after = row.subject;
+            if (row.name == wanted || row.subject.hex().starts_with(wanted)) {
+                found.push_back(*DeviceId::fromBytes(row.subject.bytes()));
+            }
+        }
+    }
+    if (found.size() != 1) {
+        return fail(
+            ErrorCode::NotFound, "device", wanted,
+            found.empty() ? "show devices lists them" : "more than one is called so; give its id");
+    }
+    return found.front();
+}
+
+Result<std::optional<ledger::SigningKey>> ownerKey(FileSystem& files, const std::string& words)
+{
+    if (words.empty()) {
+        return std::optional<ledger::SigningKey>();
+    }
+    std::string digits = words;
+    if (files.exists(words)) {
+        constexpr std::uint64_t most = 1000;
+        SPILE_ASSIGN(bytes, readWhole(files, words, most));
+        digits = asText(bytes);
+    }
+    // As typed from paper: in groups, in any case.
+    std::erase_if(digits, [](char c) { return c == ' ' || c == '-' || c == '\n' || c == '\r'; });
+    std::transform(digits.begin(), digits.end(), digits.begin(),
+                   [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+    const auto seed = KeySeed::fromHex(digits);
+    if (!seed) {
+        return fail(ErrorCode::Malformed, "owner key", "not 64 hexadecimal digits",
+                    "the file owner.key, or the digits on its sheet");
+    }
+    return std::optional(ledger::SigningKey(*seed));
 }
 
 }  // namespace spile::desk

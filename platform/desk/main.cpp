@@ -34,6 +34,8 @@ struct CommandLine {
     ClearOptions clearing;
     TraceOptions trace;
     ReportOptions report;
+    SettleOptions settling;
+    CutOptions cut;
     std::string dayFile, passphrase, kind, id, on, reason;
     std::vector<std::string> files;
     std::vector<std::string> words;  // all after "work", whose options are the calculator's own
@@ -88,6 +90,8 @@ void addMaking(CLI::App& app, CommandLine& line)
         ->required();
     admission->add_option("--name", line.admission.name, "What the device is called");
     admission->add_flag("--desk", line.admission.desk, "It is a desk and may admit others");
+    admission->add_option("--owner-key", line.admission.ownerKey,
+                          "The owner's key, its file or digits, where no desk is left to admit it");
     admission->callback([&] { line.run = [&](Session& s) { return admit(s, line.admission); }; });
 }
 
@@ -130,6 +134,42 @@ void addExchange(CLI::App& app, CommandLine& line)
         app.add_subcommand("export", "Write everything to plain files that need no Spile to read");
     plain->add_option("folder", line.dayFile, "A new folder")->required();
     plain->callback([&] { line.run = [&](Session& s) { return exportAll(s, line.dayFile); }; });
+}
+
+void addSettling(CLI::App& app, CommandLine& line)
+{
+    auto* settling = app.add_subcommand(
+        "settle",
+        "Show what several devices have left to decide; what can be done about one; or "
+        "do it");
+    settling->add_option("key", line.settling.key, "One of them, by the digits it is listed with");
+    settling->add_option("choice", line.settling.choice, "The number of what is to be done");
+    settling->add_option("--name", line.settling.name, "What a device that is admitted is called");
+    settling->callback([&] { line.run = [&](Session& s) { return settle(s, line.settling); }; });
+
+    const auto addDevice = [&](CLI::App* command) {
+        command->add_option("device", line.cut.device, "Its name or id")->required();
+        return command;
+    };
+    auto* cutting = addDevice(app.add_subcommand(
+        "cut-off", "Cut a lost device off: what it records from now on is set aside everywhere"));
+    cutting->add_option("--reason", line.cut.reason, "Why");
+    cutting->add_option("--after", line.cut.lastSeq,
+                        "The number of its last record that counts; 0: none (default: all that is "
+                        "here)");
+    cutting->callback([&] { line.run = [&](Session& s) { return cutOff(s, line.cut); }; });
+
+    auto* adopting =
+        addDevice(app.add_subcommand("adopt", "Let all that is set aside of a device count"));
+    adopting->callback([&] { line.run = [&](Session& s) { return adopt(s, line.cut.device); }; });
+
+    auto* reinstating = addDevice(
+        app.add_subcommand("reinstate", "Let a device in again that was cut off: the owner's act"));
+    reinstating
+        ->add_option("--owner-key", line.cut.ownerKey, "The file owner.key, or the digits in it")
+        ->required();
+    reinstating->add_option("--reason", line.cut.reason, "Why");
+    reinstating->callback([&] { line.run = [&](Session& s) { return reinstate(s, line.cut); }; });
 }
 
 void addLooking(CLI::App& app, CommandLine& line)
@@ -303,6 +343,7 @@ int runCommand(int argc, char** argv)
     line.words = takeWords(argc, argv);
     addMaking(app, line);
     addExchange(app, line);
+    addSettling(app, line);
     addLooking(app, line);
     addLabels(app, line);
     addLots(app, line);

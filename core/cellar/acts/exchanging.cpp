@@ -24,11 +24,12 @@ Result<ledger::TakenIn> takeIn(Cellar& cellar, const Path& file, const Job& job,
 }
 
 Result<ledger::Admitted> admit(Cellar& cellar, std::string_view code, const std::string& name,
-                               ledger::DeviceRole role)
+                               ledger::DeviceRole role,
+                               const std::optional<ledger::SigningKey>& owner)
 {
     SPILE_ASSIGN(device, parseJoinCode(code));
     SPILE_TRY(checkValue(specOf(Field::Name), ledger::Value(name)));
-    return ledger::admit(cellar.ledger(), device, name, role);
+    return ledger::admit(cellar.ledger(), device, name, role, owner);
 }
 
 }  // namespace spile::cellar

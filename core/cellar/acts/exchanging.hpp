@@ -26,6 +26,7 @@ struct DayFileOut {
 /// Let the device with this join code belong to the cellar: ledger::admit, whose errors it has,
 /// and Malformed for a mistyped code.
 [[nodiscard]] Result<ledger::Admitted> admit(Cellar& cellar, std::string_view code,
-                                             const std::string& name, ledger::DeviceRole role);
+                                             const std::string& name, ledger::DeviceRole role,
+                                             const std::optional<ledger::SigningKey>& owner = {});
 
 }  // namespace spile::cellar
