@@ -12,9 +12,8 @@ constexpr std::int64_t hash = 32;
 constexpr bool fixed = true;
 constexpr std::int64_t nameChars = 80;
 constexpr std::int64_t wordChars = 32;
-constexpr std::int64_t latestMs = 253402300799999;     // year 9999
-constexpr std::int64_t volumeMostMl = 100'000'000;     // 100 m3: no barrel and few tanks hold more
-constexpr std::int64_t earliestMs = -253402300799999;  // as ledger::earliestTime
+constexpr std::int64_t latestMs = 253402300799999;  // year 9999
+constexpr std::int64_t volumeMostMl = 100'000'000;  // 100 m3: no barrel and few tanks hold more
 constexpr std::int64_t seqMost = 9'007'199'254'740'992;  // 2^53
 constexpr std::int64_t sourcesMost = 2000;
 constexpr std::int64_t longestS = 34'560'000;  // 400 days
@@ -144,9 +143,6 @@ constexpr std::array specs = {
     FieldSpec{Field::TastedCarbonated, "tasted_carbonated", FieldType::Flag},
     FieldSpec{Field::ChainPoints, "chain_points", FieldType::List, 0, 64, pointItems, fixed},
     FieldSpec{Field::Before, "before", FieldType::Bytes, id, id, {}, fixed},
-    FieldSpec{Field::Boot, "boot", FieldType::Bytes, 8, 8, {}, fixed},
-    FieldSpec{Field::DeviceMs, "device_ms", FieldType::Integer, earliestMs, latestMs, {}, fixed},
-    FieldSpec{Field::TrueMs, "true_ms", FieldType::Integer, 0, latestMs, {}, fixed},
 };
 
 // Characters, not bytes: continuation bytes of UTF-8 are not counted.

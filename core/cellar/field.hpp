@@ -101,9 +101,6 @@ enum class Field : std::uint32_t {
     TastedCarbonated = 89,
     ChainPoints = 90,  // the records up to which a chain is left, one for each branch
     Before = 91,       // the id of a device before it had a new key
-    Boot = 92,
-    DeviceMs = 93,  // what the device's clock showed
-    TrueMs = 94,    // what the time was
 };
 
 enum class FieldType : std::uint8_t { Integer, Text, Bytes, Flag, List };

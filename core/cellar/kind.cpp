@@ -82,8 +82,6 @@ constexpr std::array cutOffFields = {KindField{F::ChainPoints}, KindField{F::Rea
 constexpr std::array adoptFields = {KindField{F::Person}, KindField{F::Note}};
 constexpr std::array reasonFields = {KindField{F::Reason}, KindField{F::Person}};
 constexpr std::array renewFields = {KindField{F::Before, required}, KindField{F::ChainPoints}};
-constexpr std::array clockFields = {KindField{F::Boot, required}, KindField{F::DeviceMs, required},
-                                    KindField{F::TrueMs, required}, KindField{F::Person}};
 constexpr std::array emptyFields = {
     KindField{F::VolumeMl}, KindField{F::NextUse},   KindField{F::Person},  KindField{F::Note},
     KindField{F::HeelMl},   KindField{F::Programme}, KindField{F::UntilMs}, KindField{F::Method}};
@@ -226,7 +224,6 @@ constexpr std::array kinds = {
     KindSpec{"adopt", 1, adoptFields},
     KindSpec{"reinstate", 1, reasonFields},
     KindSpec{"renew", 1, renewFields},
-    KindSpec{"clock_observe", 1, clockFields},
 };
 
 }  // namespace

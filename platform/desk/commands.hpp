@@ -63,6 +63,8 @@ struct CutOptions {
 [[nodiscard]] int cutOff(Session& session, const CutOptions& options);
 /// All that is set aside of a device counts.
 [[nodiscard]] int adopt(Session& session, const std::string& device);
+/// Write the owner's key as a page to print and put away.
+[[nodiscard]] int ownerSheet(Session& session, const std::string& file);
 /// A device that was cut off counts again with all its records.
 [[nodiscard]] int reinstate(Session& session, const CutOptions& options);
 

@@ -159,6 +159,11 @@ void addSettling(CLI::App& app, CommandLine& line)
                         "here)");
     cutting->callback([&] { line.run = [&](Session& s) { return cutOff(s, line.cut); }; });
 
+    auto* printing =
+        app.add_subcommand("owner-sheet", "Write the owner's key as a page to print and put away");
+    printing->add_option("file", line.id, "A new text file")->required();
+    printing->callback([&] { line.run = [&](Session& s) { return ownerSheet(s, line.id); }; });
+
     auto* adopting =
         addDevice(app.add_subcommand("adopt", "Let all that is set aside of a device count"));
     adopting->callback([&] { line.run = [&](Session& s) { return adopt(s, line.cut.device); }; });

@@ -1,4 +1,4 @@
-// settle, cut-off, adopt, reinstate: what devices leave for a person to decide.
+// settle, cut-off, adopt, reinstate, owner-sheet: what devices leave for a person to decide.
 #include "core/cellar/acts/settling.hpp"
 #include "core/cellar/acts/trusting.hpp"
 #include "platform/desk/commands.hpp"
@@ -175,6 +175,23 @@ Result<std::vector<UnsettledRow>> withKey(cellar::Cellar& cellar, const std::str
     return std::move(rows);
 }
 
+std::string sheetText(const ledger::CellarIdentity& cellar, const std::string& digits)
+{
+    constexpr std::size_t group = 4;
+    constexpr std::size_t groupsInALine = 4;
+    std::string text = "Owner's key of the cellar \"" + cellar.name + "\", mark " + cellar.mark +
+                       "\n\nWho has it decides whose cellar this is: it lets a device in again "
+                       "that was cut off,\nand admits a desk where none is left. Keep it away "
+                       "from the cellar, and from pictures.\n\n";
+    for (std::size_t at = 0; at < digits.size(); at += group) {
+        text += at == 0 ? "    " : at / group % groupsInALine == 0 ? "\n    " : " ";
+        text += digits.substr(at, group);
+    }
+    return text +
+           "\n\nTyped after --owner-key, in any case, with or without the spaces (in "
+           "quotes).\n";
+}
+
 Result<void> doChoice(cellar::Cellar& cellar, const UnsettledRow& row,
                       const std::vector<Choice>& choices, const SettleOptions& options)
 {
@@ -274,6 +291,32 @@ int reinstate(Session& session, const CutOptions& options)
     }
     session.answer({{"device", device->hex()}, {"cut_off", false}},
                    "It belongs again, with all its records.\n");
+    return Done;
+}
+
+int ownerSheet(Session& session, const std::string& file)
+{
+    auto cellar = session.open();
+    if (!cellar) {
+        return session.refuse(cellar.error());
+    }
+    const auto seed = session.outside().keys.load(KeyName::Owner);
+    if (!seed) {
+        return session.refuse(seed.error());
+    }
+    if (!*seed) {
+        return session.refuse({ErrorCode::NotFound, "owner.key", session.cellarFolder().string(),
+                               "put it back into the cellar's folder for this"});
+    }
+    if (session.files().exists(file)) {
+        return session.refuse({ErrorCode::Conflict, file, "it exists", "a new file's name"});
+    }
+    const std::string text = sheetText((*cellar)->identity(), (**seed).hex());
+    if (const auto done = writeWhole(session.files(), file, asBytes(text)); !done) {
+        return session.refuse(done.error());
+    }
+    session.answer({{"file", file}},
+                   "Wrote " + file + ". Print it, put it away, and remove the file.\n");
     return Done;
 }
 
