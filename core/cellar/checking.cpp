@@ -2,6 +2,9 @@
 
 #include "core/base/sha256.hpp"
 #include "core/ledger/cbor.hpp"
+#include "core/ledger/set_aside.hpp"
+
+#include <algorithm>
 
 namespace spile::cellar {
 
@@ -23,6 +26,7 @@ public:
         SPILE_TRY(checkDatabase());
         SPILE_TRY(checkEntries());
         SPILE_TRY(checkPhotos());
+        SPILE_TRY(checkSetAside());
         SPILE_TRY(checkState());
         return std::move(report_);
     }
@@ -121,6 +125,36 @@ private:
                             row.id<ledger::Signature>(8))) {
             problem(name, "its signature does not hold");
         }
+    }
+
+    Result<void> checkSetAside()
+    {
+        SPILE_ASSIGN(standing, ledger::standingOf(reader_));
+        std::vector<DeviceId> devices;
+        SPILE_TRY(reader_.each(
+            [&](const Row& row) {
+                devices.push_back(row.id<DeviceId>(0));
+                return Result<void>();
+            },
+            "SELECT device FROM device_chain WHERE trusted = 1"));
+        std::vector<std::int64_t> wanted;
+        for (const DeviceId& device : devices) {
+            SPILE_ASSIGN(rows, ledger::rowsSetAside(reader_, device, standing));
+            wanted.insert(wanted.end(), rows.begin(), rows.end());
+        }
+        std::sort(wanted.begin(), wanted.end());
+        std::vector<std::int64_t> present;
+        SPILE_TRY(reader_.each(
+            [&](const Row& row) {
+                present.push_back(row.integer(0));
+                return Result<void>();
+            },
+            "SELECT n FROM set_aside ORDER BY n"));
+        if (wanted != present) {
+            problem("records set aside", std::to_string(present.size()),
+                    "by the records it is " + std::to_string(wanted.size()));
+        }
+        return {};
     }
 
     Result<void> checkPhotos()

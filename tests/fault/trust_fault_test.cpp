@@ -124,6 +124,18 @@ TEST(Fault54_CutOffPhoneKeepsRecording, ItsRecordsAreAdoptedOneByOne)
     expectOneState(fleet);
 }
 
+TEST(Fault54_CutOffPhoneKeepsRecording, ATableThatDisagreesWithTheRecordsIsFound)
+{
+    Fleet fleet(2);
+    fleet.exchangeAll();
+    cut(fleet, 0, idOf(fleet, 1));
+    draw(fleet, 1);
+    fleet.exchangeAll();
+    ASSERT_EQ(setAside(fleet, 0), 1);
+    ASSERT_TRUE(fleet.cellar(0).database().run("DELETE FROM set_aside"));
+    EXPECT_NE(support::problemsOf(fleet.cellar(0)).find("records set aside"), std::string::npos);
+}
+
 TEST(Fault54_CutOffPhoneKeepsRecording, TheOwnerLetsItInAgain)
 {
     Fleet fleet(2);
