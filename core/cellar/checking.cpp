@@ -2,7 +2,7 @@
 
 #include "core/base/sha256.hpp"
 #include "core/ledger/cbor.hpp"
-#include "core/ledger/set_aside.hpp"
+#include "core/ledger/trust.hpp"
 
 #include <algorithm>
 

@@ -358,22 +358,6 @@ Result<std::unique_ptr<Ledger>> join(const Path& folder, const Outside& outside,
                 "hand one out without --for");
 }
 
-Result<Membership> membershipOf(Database& database, const DeviceId& device)
-{
-    SPILE_ASSIGN(admitted,
-                 database.integer(0,
-                                  "SELECT 1 FROM entry INDEXED BY entry_device JOIN device_chain "
-                                  "AS author ON author.d = entry.d WHERE entry.kind = 'device' "
-                                  "AND entry.subject = ? AND author.admits = 1 LIMIT 1",
-                                  device));
-    SPILE_ASSIGN(admits,
-                 database.integer(0, "SELECT admits FROM device_chain WHERE device = ?", device));
-    SPILE_ASSIGN(standing, standingOf(database));
-    const bool belongs = standing.members.contains(device);
-    const bool cutOff = standing.cuts.contains(device);
-    return Membership{admitted == 1 && belongs, admits == 1 && belongs && !cutOff, cutOff};
-}
-
 Result<Admitted> admit(Ledger& ledger, const DeviceId& device, const std::string& name,
                        DeviceRole role, const std::optional<SigningKey>& owner)
 {

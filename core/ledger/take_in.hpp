@@ -3,6 +3,7 @@
 #include "core/base/job.hpp"
 #include "core/ledger/bundle_reader.hpp"
 #include "core/ledger/ledger.hpp"
+#include "core/ledger/trust.hpp"
 
 namespace spile::ledger {
 
@@ -43,16 +44,6 @@ struct Admitted {
     EntryId entry;
     std::uint64_t linked = 0;  // records of it that had been waiting and count now
 };
-
-/// Whether a device belongs to the cellar, and whether it may admit others.
-struct Membership {
-    bool admitted = false;
-    bool mayAdmit = false;
-    bool cutOff = false;  // what it records now is set aside
-};
-/// This device counts its own entries from the start; here it is admitted once its `device` entry
-/// has come.
-[[nodiscard]] Result<Membership> membershipOf(Database& database, const DeviceId& device);
 
 /// Let a device belong to the cellar: append its `device` entry and count what waited for it.
 ///

@@ -1,6 +1,6 @@
 #include "core/cellar/acts/trusting.hpp"
 
-#include "core/ledger/set_aside.hpp"
+#include "core/ledger/trust.hpp"
 
 #include <algorithm>
 
