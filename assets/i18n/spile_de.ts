@@ -4735,6 +4735,14 @@
         <source>Nobody has let this device in yet. Its records are kept; they count once it is let in. Let it in only if you know whose it is.</source>
         <translation>Niemand hat dieses Gerät bisher zugelassen. Seine Einträge bleiben; sie gelten, sobald es zugelassen ist. Nur zulassen, wenn bekannt ist, wem es gehört.</translation>
     </message>
+    <message>
+        <source>A device without a name</source>
+        <translation>Ein Gerät ohne Namen</translation>
+    </message>
+    <message>
+        <source>The code that it shows: %1</source>
+        <translation>Der Code, den es zeigt: %1</translation>
+    </message>
 </context>
 <context>
     <name>Sheets</name>

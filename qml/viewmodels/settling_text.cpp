@@ -1,5 +1,6 @@
 #include "qml/viewmodels/settling_text.hpp"
 
+#include "core/cellar/join_code.hpp"
 #include "qml/viewmodels/field_text.hpp"
 #include "qml/viewmodels/words.hpp"
 
@@ -29,6 +30,9 @@ QString SettlingText::about(const cellar::UnsettledRow& row)
 {
     if (row.what == Unsettled::Newer) {
         return tr("Update Spile");
+    }
+    if (row.what == Unsettled::Waiting && row.deviceName.empty()) {
+        return tr("A device without a name");
     }
     return row.about.empty() ? doneWord(row.kind) : QString::fromStdString(row.about);
 }
@@ -61,10 +65,17 @@ QString SettlingText::what(const cellar::UnsettledRow& row)
 
 QString SettlingText::who(const cellar::UnsettledRow& row, const Formats& formats)
 {
-    return row.what == Unsettled::TwoValues || row.what == Unsettled::VoidedAndCorrected
-               ? tr("Recorded by %1, %2", "a device, when")
-                     .arg(QString::fromStdString(row.deviceName), formats.dateAndTime(row.at))
-               : QString();
+    switch (row.what) {
+        case Unsettled::TwoValues:
+        case Unsettled::VoidedAndCorrected:
+            return tr("Recorded by %1, %2", "a device, when")
+                .arg(QString::fromStdString(row.deviceName), formats.dateAndTime(row.at));
+        case Unsettled::Waiting:
+            return tr("The code that it shows: %1")
+                .arg(QString::fromStdString(cellar::joinCode(row.device)));
+        default:
+            return {};
+    }
 }
 
 QString SettlingText::consequence(const cellar::UnsettledRow& row)
@@ -97,7 +108,8 @@ QString SettlingText::consequence(const cellar::UnsettledRow& row)
                 "but count nowhere until somebody lets them count.");
         case Unsettled::Waiting:
             return tr(
-                "Nobody has let this device in yet. Its records are kept; they count once it is let "
+                "Nobody has let this device in yet. Its records are kept; they count once it is "
+                "let "
                 "in. Let it in only if you know whose it is.");
         case Unsettled::Newer:
             return tr(
@@ -147,7 +159,9 @@ QString SettlingText::choice(const cellar::UnsettledRow& row, const cellar::Choi
 
 QString SettlingText::hint(const cellar::Choice& choice, const Formats& formats)
 {
-    if (choice.at == Instant{}) {
+    const bool said = choice.does == Settling::SetValue || choice.does == Settling::TakeBack ||
+                      choice.does == Settling::Adopt;
+    if (!said) {
         return {};
     }
     const QString when = formats.dateAndTime(choice.at);

@@ -23,7 +23,7 @@ public:
     [[nodiscard]] static QString about(const cellar::UnsettledRow& row);
     /// What is to be decided, in a sentence.
     [[nodiscard]] static QString what(const cellar::UnsettledRow& row);
-    /// On which device and when; empty where it is about more than one record.
+    /// Of one record: on which device and when; of a device that waits: the code that it shows.
     [[nodiscard]] static QString who(const cellar::UnsettledRow& row, const Formats& formats);
     /// What it means until it is settled, and what settling does.
     [[nodiscard]] static QString consequence(const cellar::UnsettledRow& row);

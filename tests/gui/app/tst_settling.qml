@@ -73,7 +73,7 @@ AppStage {
                                 "Gin 1 | It was filled twice and not emptied between. | ",
                                 "Phone of Lee | This device was copied or set back. | ",
                                 "Phone of Max | 3 record(s) of this device are set aside. | ",
-                                " | 1 record(s) wait until this device is let in. | ",
+                                "A device without a name | 1 record(s) wait until this device is let in. | The code that it shows: ",
                                 "Update Spile | 1 record(s) need a newer version. | "]) {
                 verify(all.some(line => line.indexOf(said) >= 0), said + " in " + all.join("; "))
             }
