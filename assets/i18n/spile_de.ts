@@ -10153,6 +10153,10 @@
         <source>This device was copied or set back to an earlier state. It goes on under a new key.</source>
         <translation>Dieses Gerät wurde kopiert oder auf einen früheren Stand zurückgesetzt. Es macht mit einem neuen Schlüssel weiter.</translation>
     </message>
+    <message>
+        <source>That is not the passphrase of this file. Nothing was changed.</source>
+        <translation>Das ist nicht das Kennwort dieser Datei. Nichts wurde geändert.</translation>
+    </message>
 </context>
 <context>
     <name>spile::viewmodels::TastingViewModel</name>

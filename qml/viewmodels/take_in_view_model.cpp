@@ -168,10 +168,13 @@ void TakeInViewModel::refused(const Error& error)
 {
     const bool sealed = error.code == ErrorCode::Conflict && error.subject == "passphrase";
     const bool asked = asksPassphrase();
-    if (sealed) {
-        sealed_ = file_;
+    if (!sealed) {
+        error_ = textOf(error);
+        return;
     }
-    error_ = sealed && !asked ? QString() : textOf(error);
+    sealed_ = file_;
+    error_ =
+        asked ? tr("That is not the passphrase of this file. Nothing was changed.") : QString();
 }
 
 void TakeInViewModel::joined(const Result<void>& joined)
