@@ -2524,6 +2524,29 @@
     </message>
 </context>
 <context>
+    <name>CutOffPage</name>
+    <message>
+        <source>Cut off %1</source>
+        <translation>%1 abschneiden</translation>
+    </message>
+    <message>
+        <source>Cut it off</source>
+        <translation>Abschneiden</translation>
+    </message>
+    <message>
+        <source>What it records from now on is set aside on every device until somebody lets it count. What it has recorded so far stays.</source>
+        <translation>Was es von jetzt an aufzeichnet, wird auf jedem Gerät zurückgelegt, bis jemand es gelten lässt. Was es bisher aufgezeichnet hat, bleibt.</translation>
+    </message>
+    <message>
+        <source>Why?</source>
+        <translation>Warum?</translation>
+    </message>
+    <message>
+        <source>Or in your own words</source>
+        <translation>Oder in eigenen Worten</translation>
+    </message>
+</context>
+<context>
     <name>DayFilePage</name>
     <message>
         <source>Day file</source>
@@ -2575,6 +2598,40 @@
     <message>
         <source>The file lies at %1</source>
         <translation>Die Datei liegt unter %1</translation>
+    </message>
+    <message>
+        <source>How does it go?</source>
+        <translation>Wie geht sie hinaus?</translation>
+    </message>
+    <message>
+        <source>As it is, from hand to hand</source>
+        <translation>Wie sie ist, von Hand zu Hand</translation>
+    </message>
+    <message>
+        <source>Sealed with a passphrase</source>
+        <translation>Versiegelt mit einem Kennwort</translation>
+    </message>
+</context>
+<context>
+    <name>DayFileSeal</name>
+    <message>
+        <source>Its passphrase</source>
+        <translation>Ihr Kennwort</translation>
+    </message>
+    <message>
+        <source>It alone opens the file, and it is kept nowhere: write it down now. Tell it on another way than the file goes.</source>
+        <translation>Nur damit lässt sich die Datei öffnen, und es wird nirgends aufbewahrt: jetzt aufschreiben. Auf einem anderen Weg mitteilen, als die Datei geht.</translation>
+    </message>
+</context>
+<context>
+    <name>DevicesPage</name>
+    <message>
+        <source>Devices</source>
+        <translation>Geräte</translation>
+    </message>
+    <message>
+        <source>Only a desk can cut a device off.</source>
+        <translation>Nur ein Rechner im Büro kann ein Gerät abschneiden.</translation>
     </message>
 </context>
 <context>
@@ -2679,6 +2736,51 @@
     <message>
         <source>Stopped. What was kept before is safe.</source>
         <translation>Angehalten. Was vorher gespeichert war, ist sicher.</translation>
+    </message>
+</context>
+<context>
+    <name>FieldText</name>
+    <message>
+        <source>left out</source>
+        <comment>the value of a field</comment>
+        <translation>weggelassen</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>the volume: 70 mL</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>at most the volume</source>
+        <translation>höchstens das Volumen</translation>
+    </message>
+    <message>
+        <source>at least the volume</source>
+        <translation>mindestens das Volumen</translation>
+    </message>
+    <message>
+        <source>the volume itself</source>
+        <translation>das Volumen selbst</translation>
+    </message>
+    <message>
+        <source>to the month</source>
+        <translation>auf den Monat</translation>
+    </message>
+    <message>
+        <source>to the year</source>
+        <translation>auf das Jahr</translation>
+    </message>
+    <message>
+        <source>to the day</source>
+        <translation>auf den Tag</translation>
+    </message>
+    <message>
+        <source>something that is not in the records of this device</source>
+        <translation>etwas, das in den Aufzeichnungen dieses Geräts fehlt</translation>
+    </message>
+    <message>
+        <source>not judged</source>
+        <translation>nicht beurteilt</translation>
     </message>
 </context>
 <context>
@@ -4359,6 +4461,14 @@
         <source>Let it in</source>
         <translation>Zulassen</translation>
     </message>
+    <message>
+        <source>Devices</source>
+        <translation>Geräte</translation>
+    </message>
+    <message>
+        <source>Which there are, and cutting one off</source>
+        <translation>Welche es gibt, und eines abschneiden</translation>
+    </message>
 </context>
 <context>
     <name>SettingsPage</name>
@@ -4438,6 +4548,200 @@
     <message>
         <source>Yes</source>
         <translation>Ja</translation>
+    </message>
+</context>
+<context>
+    <name>SettlePage</name>
+    <message>
+        <source>This is settled by now.</source>
+        <translation>Das ist inzwischen geklärt.</translation>
+    </message>
+    <message>
+        <source>What it is called</source>
+        <translation>Wie es heißt</translation>
+    </message>
+</context>
+<context>
+    <name>SettlingText</name>
+    <message>
+        <source>Update Spile</source>
+        <translation>Spile aktualisieren</translation>
+    </message>
+    <message>
+        <source>%1: corrected on two devices, and they differ.</source>
+        <comment>Drawn</comment>
+        <translation>%1: auf zwei Geräten verschieden berichtigt.</translation>
+    </message>
+    <message>
+        <source>%1: taken back on one device, corrected on another.</source>
+        <comment>Drawn</comment>
+        <translation>%1: auf einem Gerät zurückgenommen, auf einem anderen berichtigt.</translation>
+    </message>
+    <message>
+        <source>Another barrel has the same code.</source>
+        <translation>Ein anderes Fass hat denselben Code.</translation>
+    </message>
+    <message>
+        <source>It was filled twice and not emptied between.</source>
+        <translation>Es wurde zweimal befüllt und dazwischen nicht geleert.</translation>
+    </message>
+    <message>
+        <source>This device was copied or set back.</source>
+        <translation>Dieses Gerät wurde kopiert oder zurückgesetzt.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n record(s) of this device are set aside.</source>
+        <translation>
+            <numerusform>%n Eintrag dieses Geräts ist zurückgelegt.</numerusform>
+            <numerusform>%n Einträge dieses Geräts sind zurückgelegt.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n record(s) wait until this device is let in.</source>
+        <translation>
+            <numerusform>%n Eintrag wartet, bis dieses Gerät zugelassen ist.</numerusform>
+            <numerusform>%n Einträge warten, bis dieses Gerät zugelassen ist.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n record(s) need a newer version.</source>
+        <translation>
+            <numerusform>%n Eintrag braucht eine neuere Version.</numerusform>
+            <numerusform>%n Einträge brauchen eine neuere Version.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Recorded by %1, %2</source>
+        <comment>a device, when</comment>
+        <translation>Aufgezeichnet von %1, %2</translation>
+    </message>
+    <message>
+        <source>Neither device knew of the other&apos;s correction. Until somebody chooses, the later value counts.</source>
+        <translation>Kein Gerät wusste von der Berichtigung des anderen. Bis jemand wählt, gilt der spätere Wert.</translation>
+    </message>
+    <message>
+        <source>Neither device knew of the other&apos;s doing. Until somebody chooses, the record does not count.</source>
+        <translation>Kein Gerät wusste vom anderen. Bis jemand wählt, gilt der Eintrag nicht.</translation>
+    </message>
+    <message>
+        <source>A scan cannot tell the two barrels apart. With a new code this one needs a new label on its head; the other keeps its own.</source>
+        <translation>Beim Scannen sind die zwei Fässer nicht zu unterscheiden. Mit einem neuen Code braucht dieses ein neues Etikett am Boden; das andere behält seines.</translation>
+    </message>
+    <message>
+        <source>One of these fills did not happen, or an emptying was not recorded. Take back the one that did not happen; until then the later one counts.</source>
+        <translation>Eine dieser Füllungen gab es nicht, oder eine Leerung wurde nicht aufgezeichnet. Die zurücknehmen, die es nicht gab; bis dahin gilt die spätere.</translation>
+    </message>
+    <message>
+        <source>Two copies have recorded under one key. The records of both are kept. The device goes on under a new key. If you cut the old key off, what it still signs is set aside.</source>
+        <translation>Zwei Kopien haben unter einem Schlüssel aufgezeichnet. Die Einträge beider bleiben. Das Gerät macht mit einem neuen Schlüssel weiter. Wird der alte abgeschnitten, so wird zurückgelegt, was er noch unterschreibt.</translation>
+    </message>
+    <message>
+        <source>The device was cut off or does not belong to the cellar. These records are kept, but count nowhere until somebody lets them count.</source>
+        <translation>Das Gerät wurde abgeschnitten oder gehört nicht zum Keller. Diese Einträge bleiben, gelten aber nirgends, bis jemand sie gelten lässt.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Update Spile: %n record(s) need a newer version. They are kept and handed on meanwhile.</source>
+        <translation>
+            <numerusform>Spile aktualisieren: %n Eintrag braucht eine neuere Version. Er bleibt bis dahin und wird weitergegeben.</numerusform>
+            <numerusform>Spile aktualisieren: %n Einträge brauchen eine neuere Version. Sie bleiben bis dahin und werden weitergegeben.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>A value of a newer version</source>
+        <translation>Ein Wert einer neueren Version</translation>
+    </message>
+    <message>
+        <source>It stays taken back</source>
+        <translation>Er bleibt zurückgenommen</translation>
+    </message>
+    <message>
+        <source>It counts, as corrected</source>
+        <translation>Er gilt, wie berichtigt</translation>
+    </message>
+    <message>
+        <source>Give %1 a new code</source>
+        <translation>%1 einen neuen Code geben</translation>
+    </message>
+    <message>
+        <source>Take this fill back</source>
+        <translation>Diese Füllung zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Take this fill back: %1</source>
+        <translation>Diese Füllung zurücknehmen: %1</translation>
+    </message>
+    <message>
+        <source>Cut the old key off</source>
+        <translation>Den alten Schlüssel abschneiden</translation>
+    </message>
+    <message>
+        <source>Let it count: %1</source>
+        <translation>Gelten lassen: %1</translation>
+    </message>
+    <message>
+        <source>Let it count: %1, %2</source>
+        <comment>a barrel, drawn</comment>
+        <translation>Gelten lassen: %1, %2</translation>
+    </message>
+    <message>
+        <source>Let it in</source>
+        <translation>Zulassen</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a device, when</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Settled: the value you chose counts.</source>
+        <translation>Geklärt: Der gewählte Wert gilt.</translation>
+    </message>
+    <message>
+        <source>Settled: it stays taken back.</source>
+        <translation>Geklärt: Er bleibt zurückgenommen.</translation>
+    </message>
+    <message>
+        <source>Settled: it counts.</source>
+        <translation>Geklärt: Er gilt.</translation>
+    </message>
+    <message>
+        <source>%1 has a new code. Print a label for its head.</source>
+        <translation>%1 hat einen neuen Code. Ein Etikett für den Boden drucken.</translation>
+    </message>
+    <message>
+        <source>Settled: the fill is taken back.</source>
+        <translation>Geklärt: Die Füllung ist zurückgenommen.</translation>
+    </message>
+    <message>
+        <source>Settled: the old key is cut off.</source>
+        <translation>Geklärt: Der alte Schlüssel ist abgeschnitten.</translation>
+    </message>
+    <message>
+        <source>%1 is let in.</source>
+        <translation>%1 ist zugelassen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n record(s) count now.</source>
+        <translation>
+            <numerusform>%n Eintrag gilt jetzt.</numerusform>
+            <numerusform>%n Einträge gelten jetzt.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Only a desk can do this.</source>
+        <translation>Das kann nur ein Rechner im Büro.</translation>
+    </message>
+    <message>
+        <source>Nobody has let this device in yet. Its records are kept; they count once it is let in. Let it in only if you know whose it is.</source>
+        <translation>Niemand hat dieses Gerät bisher zugelassen. Seine Einträge bleiben; sie gelten, sobald es zugelassen ist. Nur zulassen, wenn bekannt ist, wem es gehört.</translation>
+    </message>
+    <message>
+        <source>A device without a name</source>
+        <translation>Ein Gerät ohne Namen</translation>
+    </message>
+    <message>
+        <source>The code that it shows: %1</source>
+        <translation>Der Code, den es zeigt: %1</translation>
     </message>
 </context>
 <context>
@@ -6097,6 +6401,18 @@
         <source>Take this file in</source>
         <translation>Diese Datei einlesen</translation>
     </message>
+    <message>
+        <source>Show its code</source>
+        <translation>Seinen Code zeigen</translation>
+    </message>
+    <message>
+        <source>The file is sealed. Type its passphrase</source>
+        <translation>Die Datei ist versiegelt. Ihr Kennwort eingeben</translation>
+    </message>
+    <message>
+        <source>Open it and take it in</source>
+        <translation>Öffnen und einlesen</translation>
+    </message>
 </context>
 <context>
     <name>TasteClose</name>
@@ -6316,6 +6632,32 @@
     </message>
 </context>
 <context>
+    <name>ToSettlePad</name>
+    <message>
+        <source>To settle: %1</source>
+        <translation>Zu klären: %1</translation>
+    </message>
+    <message>
+        <source>What several devices have left open</source>
+        <translation>Was mehrere Geräte offen gelassen haben</translation>
+    </message>
+</context>
+<context>
+    <name>ToSettlePage</name>
+    <message>
+        <source>To settle</source>
+        <translation>Zu klären</translation>
+    </message>
+    <message>
+        <source>Nothing is lost while nobody decides</source>
+        <translation>Nichts geht verloren, solange niemand entscheidet</translation>
+    </message>
+    <message>
+        <source>Nothing to settle.</source>
+        <translation>Nichts zu klären.</translation>
+    </message>
+</context>
+<context>
     <name>TodayPads</name>
     <message numerus="yes">
         <source>%n open sheet(s)</source>
@@ -6414,6 +6756,17 @@
     <message>
         <source>Today</source>
         <translation>Heute</translation>
+    </message>
+</context>
+<context>
+    <name>TodayStanding</name>
+    <message>
+        <source>This phone was cut off. What it records is set aside.</source>
+        <translation>Dieses Telefon wurde abgeschnitten. Was es aufzeichnet, wird zurückgelegt.</translation>
+    </message>
+    <message>
+        <source>A newer Spile wrote this cellar. Update; until then it is for reading.</source>
+        <translation>Ein neueres Spile hat diesen Keller geschrieben. Aktualisieren; bis dahin ist er nur zu lesen.</translation>
     </message>
 </context>
 <context>
@@ -8045,6 +8398,214 @@
         <source>cost noted</source>
         <translation>Kosten festgehalten</translation>
     </message>
+    <message>
+        <source>lost</source>
+        <translation>verloren</translation>
+    </message>
+    <message>
+        <source>stolen</source>
+        <translation>gestohlen</translation>
+    </message>
+    <message>
+        <source>broken</source>
+        <translation>kaputt</translation>
+    </message>
+    <message>
+        <source>device cut off</source>
+        <translation>Gerät abgeschnitten</translation>
+    </message>
+    <message>
+        <source>let count</source>
+        <translation>gelten lassen</translation>
+    </message>
+    <message>
+        <source>device let in again</source>
+        <translation>Gerät wieder zugelassen</translation>
+    </message>
+    <message>
+        <source>given a new key</source>
+        <translation>mit neuem Schlüssel</translation>
+    </message>
+    <message>
+        <source>the passphrase</source>
+        <translation>das Kennwort</translation>
+    </message>
+    <message>
+        <source>the wood</source>
+        <translation>das Holz</translation>
+    </message>
+    <message>
+        <source>the char level</source>
+        <translation>der Grad der Verkohlung</translation>
+    </message>
+    <message>
+        <source>the fills before</source>
+        <translation>die früheren Füllungen</translation>
+    </message>
+    <message>
+        <source>emptied on</source>
+        <translation>geleert am</translation>
+    </message>
+    <message>
+        <source>the empty weight</source>
+        <translation>das Leergewicht</translation>
+    </message>
+    <message>
+        <source>the windows</source>
+        <translation>die Fenster</translation>
+    </message>
+    <message>
+        <source>brewed on</source>
+        <translation>gebraut am</translation>
+    </message>
+    <message>
+        <source>the target</source>
+        <translation>das Ziel</translation>
+    </message>
+    <message>
+        <source>how exactly the date is known</source>
+        <translation>wie genau das Datum bekannt ist</translation>
+    </message>
+    <message>
+        <source>the strength</source>
+        <translation>der Alkoholgehalt</translation>
+    </message>
+    <message>
+        <source>the finding</source>
+        <translation>der Befund</translation>
+    </message>
+    <message>
+        <source>the way of gauging</source>
+        <translation>die Art der Füllstandsmessung</translation>
+    </message>
+    <message>
+        <source>the dip</source>
+        <translation>der Peilstand</translation>
+    </message>
+    <message>
+        <source>the weight</source>
+        <translation>das Gewicht</translation>
+    </message>
+    <message>
+        <source>the way of drawing</source>
+        <translation>die Art der Probenahme</translation>
+    </message>
+    <message>
+        <source>the faults</source>
+        <translation>die Fehler</translation>
+    </message>
+    <message>
+        <source>the directions</source>
+        <translation>die Richtungen</translation>
+    </message>
+    <message>
+        <source>what it is of</source>
+        <translation>was zu sehen ist</translation>
+    </message>
+    <message>
+        <source>until</source>
+        <translation>bis</translation>
+    </message>
+    <message>
+        <source>the next use</source>
+        <translation>die nächste Verwendung</translation>
+    </message>
+    <message>
+        <source>what the hydrometer is made for</source>
+        <translation>wofür die Spindel gemacht ist</translation>
+    </message>
+    <message>
+        <source>the sample&apos;s temperature</source>
+        <translation>die Temperatur der Probe</translation>
+    </message>
+    <message>
+        <source>the humidity</source>
+        <translation>die Luftfeuchte</translation>
+    </message>
+    <message>
+        <source>the substance</source>
+        <translation>der Stoff</translation>
+    </message>
+    <message>
+        <source>what was drained</source>
+        <translation>was abgelassen wurde</translation>
+    </message>
+    <message>
+        <source>the reason</source>
+        <translation>der Grund</translation>
+    </message>
+    <message>
+        <source>the measured size</source>
+        <translation>die gemessene Größe</translation>
+    </message>
+    <message>
+        <source>the length</source>
+        <translation>die Länge</translation>
+    </message>
+    <message>
+        <source>the width at the bilge</source>
+        <translation>der Durchmesser am Bauch</translation>
+    </message>
+    <message>
+        <source>the width of the head</source>
+        <translation>der Durchmesser des Bodens</translation>
+    </message>
+    <message>
+        <source>the thickness of the staves</source>
+        <translation>die Dicke der Dauben</translation>
+    </message>
+    <message>
+        <source>the method</source>
+        <translation>das Verfahren</translation>
+    </message>
+    <message>
+        <source>what was left behind</source>
+        <translation>was zurückblieb</translation>
+    </message>
+    <message>
+        <source>the allergen</source>
+        <translation>das Allergen</translation>
+    </message>
+    <message>
+        <source>the packages</source>
+        <translation>die Gebinde</translation>
+    </message>
+    <message>
+        <source>the loss</source>
+        <translation>der Verlust</translation>
+    </message>
+    <message>
+        <source>the strength on the label</source>
+        <translation>der Alkoholgehalt auf dem Etikett</translation>
+    </message>
+    <message>
+        <source>the pressure</source>
+        <translation>der Druck</translation>
+    </message>
+    <message>
+        <source>best before</source>
+        <translation>mindestens haltbar bis</translation>
+    </message>
+    <message>
+        <source>the cost</source>
+        <translation>die Kosten</translation>
+    </message>
+    <message>
+        <source>the dose</source>
+        <translation>die Dosis</translation>
+    </message>
+    <message>
+        <source>the fills expected</source>
+        <translation>die erwarteten Füllungen</translation>
+    </message>
+    <message>
+        <source>the mending</source>
+        <translation>die Reparatur</translation>
+    </message>
+    <message>
+        <source>how the volume bounds it</source>
+        <translation>ob das Volumen eine Grenze ist</translation>
+    </message>
 </context>
 <context>
     <name>spile::viewmodels::AppViewModel</name>
@@ -8593,6 +9154,37 @@
     <message>
         <source>Copied to %1 at %2.</source>
         <translation>Um %2 kopiert nach: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::DevicesViewModel</name>
+    <message>
+        <source>Cut off</source>
+        <translation>Abgeschnitten</translation>
+    </message>
+    <message>
+        <source>Not let in</source>
+        <translation>Nicht zugelassen</translation>
+    </message>
+    <message>
+        <source>A desk: it lets others in</source>
+        <translation>Ein Rechner im Büro: er lässt andere zu</translation>
+    </message>
+    <message>
+        <source>Let in</source>
+        <translation>Zugelassen</translation>
+    </message>
+    <message>
+        <source>This device</source>
+        <translation>Dieses Gerät</translation>
+    </message>
+    <message>
+        <source>Cut it off</source>
+        <translation>Abschneiden</translation>
+    </message>
+    <message>
+        <source>%1 is cut off. The others learn it by a day file.</source>
+        <translation>%1 ist abgeschnitten. Die anderen erfahren es durch eine Tagesdatei.</translation>
     </message>
 </context>
 <context>
@@ -9484,6 +10076,20 @@
     </message>
 </context>
 <context>
+    <name>spile::viewmodels::SettleViewModel</name>
+    <message numerus="yes">
+        <source>Let all %n record(s) count</source>
+        <translation>
+            <numerusform>%n Eintrag gelten lassen</numerusform>
+            <numerusform>Alle %n Einträge gelten lassen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Type what the device shall be called.</source>
+        <translation>Eingeben, wie das Gerät heißen soll.</translation>
+    </message>
+</context>
+<context>
     <name>spile::viewmodels::SheetsViewModel</name>
     <message>
         <source>open: go on</source>
@@ -9538,6 +10144,18 @@
             <numerusform>%n Eintrag wartet, bis sein Gerät zugelassen ist.</numerusform>
             <numerusform>%n Einträge warten, bis ihr Gerät zugelassen ist.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>This phone was copied or set back to an earlier state. It goes on under a new key: let it in at the desk again.</source>
+        <translation>Dieses Telefon wurde kopiert oder auf einen früheren Stand zurückgesetzt. Es macht mit einem neuen Schlüssel weiter: am Rechner im Büro wieder zulassen.</translation>
+    </message>
+    <message>
+        <source>This device was copied or set back to an earlier state. It goes on under a new key.</source>
+        <translation>Dieses Gerät wurde kopiert oder auf einen früheren Stand zurückgesetzt. Es macht mit einem neuen Schlüssel weiter.</translation>
+    </message>
+    <message>
+        <source>That is not the passphrase of this file. Nothing was changed.</source>
+        <translation>Das ist nicht das Kennwort dieser Datei. Nichts wurde geändert.</translation>
     </message>
 </context>
 <context>

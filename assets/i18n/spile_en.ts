@@ -84,6 +84,44 @@
     </message>
 </context>
 <context>
+    <name>SettlingText</name>
+    <message numerus="yes">
+        <source>%n record(s) of this device are set aside.</source>
+        <translation>
+            <numerusform>%n record of this device is set aside.</numerusform>
+            <numerusform>%n records of this device are set aside.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n record(s) wait until this device is let in.</source>
+        <translation>
+            <numerusform>%n record waits until this device is let in.</numerusform>
+            <numerusform>%n records wait until this device is let in.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n record(s) need a newer version.</source>
+        <translation>
+            <numerusform>%n record needs a newer version.</numerusform>
+            <numerusform>%n records need a newer version.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Update Spile: %n record(s) need a newer version. They are kept and handed on meanwhile.</source>
+        <translation>
+            <numerusform>Update Spile: %n record needs a newer version. It is kept and handed on meanwhile.</numerusform>
+            <numerusform>Update Spile: %n records need a newer version. They are kept and handed on meanwhile.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n record(s) count now.</source>
+        <translation>
+            <numerusform>%n record counts now.</numerusform>
+            <numerusform>%n records count now.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>TasteClose</name>
     <message numerus="yes">
         <source>%n photo(s) on this sheet</source>
@@ -314,6 +352,16 @@
         <translation>
             <numerusform>%1 of %n glass tasted</numerusform>
             <numerusform>%1 of %n glasses tasted</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>spile::viewmodels::SettleViewModel</name>
+    <message numerus="yes">
+        <source>Let all %n record(s) count</source>
+        <translation>
+            <numerusform>Let %n record count</numerusform>
+            <numerusform>Let all %n records count</numerusform>
         </translation>
     </message>
 </context>

@@ -31,7 +31,7 @@ inline constexpr std::string_view isCutOff =
     "SELECT 1 FROM state_cut_off WHERE subject = ? AND voided = 0 LIMIT 1";
 inline constexpr std::string_view setAsideOf =
     "SELECT e.id, e.kind, e.subject, e.at_ms FROM device_chain AS c JOIN set_aside AS s ON s.d = "
-    "c.d JOIN entry AS e ON e.n = s.n WHERE c.device = ? AND s.n > ? ORDER BY s.n LIMIT ?";
+    "c.d JOIN entry AS e ON e.n = s.n WHERE c.device = ? AND s.n > ? ORDER BY s.n DESC LIMIT ?";
 inline constexpr std::string_view barrelName =
     "SELECT coalesce(mark, code) FROM state_barrel_now WHERE subject = ?";
 inline constexpr std::string_view lotName =

@@ -32,6 +32,7 @@ constexpr std::array<Word, 6> verdictWords = {"hold", "ready", "top up",
                                               "move", "blend", "destroy"};
 constexpr std::array<Word, 5> nextUseWords = {"refill at once", "re-wet and store", "sour beer",
                                               "sell or give away", "take apart"};
+constexpr std::array<Word, 3> cutWords = {"lost", "stolen", "broken"};
 constexpr std::array<Word, 8> spiritWords = {"bourbon", "rye",          "rum", "malt whisky",
                                              "brandy",  "apple brandy", "gin", "tequila"};
 constexpr std::array<Word, 5> woodWords = {"American oak", "European oak", "French oak", "chestnut",
@@ -72,6 +73,7 @@ WordList repairs() { return repairWords; }
 WordList bungs() { return bungWords; }
 WordList verdicts() { return verdictWords; }
 WordList nextUses() { return nextUseWords; }
+WordList cutReasons() { return cutWords; }
 WordList usualSpirits() { return spiritWords; }
 WordList usualWoods() { return woodWords; }
 std::span<const BarrelSize> barrelSizes() { return sizes; }

@@ -28,6 +28,8 @@ using WordList = std::span<const std::string_view>;
 [[nodiscard]] WordList repairs();
 [[nodiscard]] WordList verdicts();
 [[nodiscard]] WordList nextUses();
+/// Why a device is cut off.
+[[nodiscard]] WordList cutReasons();
 /// What closes a barrel.
 [[nodiscard]] WordList bungs();
 [[nodiscard]] WordList usualSpirits();

@@ -228,8 +228,9 @@ Result<HandedOut> handOut(Ledger& ledger, const Path& file, const std::optional<
 
     FileSystem& files = ledger.outside().files;
     // What is to be sealed lies in the cellar's own folder until then.
-    const Path folder = passphrase.empty() ? file.parent_path() : ledger.folder().outbox();
-    const Path temporary = folder / (".tmp-" + file.filename().string());
+    const Path temporary = passphrase.empty()
+                               ? file.parent_path() / (".tmp-" + file.filename().string())
+                               : ledger.folder().outbox() / ".to-be-sealed";
     if (files.exists(temporary)) {  // left by a process that was killed
         SPILE_TRY(files.remove(temporary));
     }

@@ -101,8 +101,9 @@ void Tour::goOnUntil(TastingViewModel::StepKind kind)
 std::vector<Tour::Scene> Tour::scenes()
 {
     std::vector<Scene> all;
-    for (auto part : {registering(), tasting(), recording(), foreseeing(), working(), emptying(),
-                      flying(), benching(), tastingBench(), lots(), tracing(), exchanging()}) {
+    for (auto part :
+         {registering(), tasting(), recording(), foreseeing(), working(), emptying(), flying(),
+          benching(), tastingBench(), lots(), tracing(), exchanging(), settling()}) {
         std::move(part.begin(), part.end(), std::back_inserter(all));
     }
     return all;

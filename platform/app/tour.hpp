@@ -46,6 +46,7 @@ private:
     [[nodiscard]] std::vector<Scene> lots();
     [[nodiscard]] std::vector<Scene> tracing();
     [[nodiscard]] std::vector<Scene> exchanging();
+    [[nodiscard]] std::vector<Scene> settling();
     void showBarrel();
     void showLot();
     [[nodiscard]] int heldPart();

@@ -68,6 +68,7 @@ Page {
         }
         Words { objectName: "file"; width: parent.width; text: page.viewModel.fileName; wrapMode: Text.WrapAnywhere; font: Theme.strongBody }
         Words { width: parent.width; text: page.viewModel.fileText }
+        DayFileSeal { width: parent.width; passphrase: page.viewModel.passphrase }
         SectionTitle { width: parent.width; text: qsTr("Hand it over: copy it to") }
         Repeater {
             model: page.viewModel.targets
@@ -115,6 +116,14 @@ Page {
             words: page.viewModel.receivers
             choice: page.viewModel.receiver
             onToggled: index => page.viewModel.receiver = index
+        }
+        SectionTitle { width: parent.width; text: qsTr("How does it go?") }
+        Chips {
+            objectName: "sealed"
+            width: parent.width
+            words: [qsTr("As it is, from hand to hand"), qsTr("Sealed with a passphrase")]
+            choice: page.viewModel.sealed ? 1 : 0
+            onToggled: index => page.viewModel.sealed = index === 1
         }
     }
     Text {

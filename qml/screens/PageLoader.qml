@@ -17,7 +17,8 @@ Loader {
         "OutlookPage.qml", "WhatIfPage.qml", "CalendarPage.qml",
         "NewFlightPage.qml", "FlightPage.qml", "WindowsPage.qml", "TastersPage.qml", "ScanPage.qml",
         "LabelsPage.qml", "LotsPage.qml", "LotPage.qml", "LotRecordPage.qml", "LotBarrelsPage.qml", "TracePage.qml",
-        "ReportsPage.qml", "BenchPage.qml", "BenchGlassesPage.qml"]
+        "ReportsPage.qml", "BenchPage.qml", "BenchGlassesPage.qml", "ToSettlePage.qml", "SettlePage.qml", "DevicesPage.qml",
+        "CutOffPage.qml"]
 
     onPageChanged: loader.show()
     onShownChanged: loader.show()

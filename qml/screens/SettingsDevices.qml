@@ -7,17 +7,19 @@ import Spile.ViewModels
 Column {
     id: part
 
-    required property JoiningViewModel viewModel
+    required property AppViewModel app
+    readonly property JoiningViewModel viewModel: part.app.joining
 
     spacing: Theme.gap
 
     SectionTitle { width: parent.width; text: qsTr("This device") }
     Banner {
         width: parent.width
-        visible: !part.viewModel.admitted
+        visible: !part.viewModel.admitted && !part.viewModel.cutOff
         kind: Banner.Note
         text: qsTr("A desk has to let this phone in by its code. Until then its records wait at the other devices; none is lost.")
     }
+    TodayStanding { width: parent.width; viewModel: part.viewModel }
     Fact { objectName: "ownCode"; width: parent.width; label: qsTr("Its code"); value: part.viewModel.ownCode }
     SectionTitle { width: parent.width; visible: part.viewModel.mayAdmit; text: qsTr("Let another device in") }
     TextEntry {
@@ -52,5 +54,13 @@ Column {
         wrapMode: Text.Wrap
         color: Theme.colours.text
         font: Theme.strongBody
+    }
+    ToSettlePad { width: parent.width; app: part.app }
+    Pad {
+        objectName: "devices"
+        width: parent.width
+        text: qsTr("Devices")
+        hint: qsTr("Which there are, and cutting one off")
+        onFired: part.app.openDevices()
     }
 }

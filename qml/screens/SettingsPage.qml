@@ -69,7 +69,7 @@ Page {
     }
     SettingsDevices {
         width: parent.width
-        viewModel: page.app.joining
+        app: page.app
     }
     Pad {
         objectName: "handbook"

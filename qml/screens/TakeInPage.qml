@@ -36,6 +36,34 @@ Page {
         kind: Banner.Note
         text: page.viewModel.result
     }
+    Banner {
+        objectName: "renewed"
+        width: parent.width
+        visible: page.viewModel.renewed.length > 0
+        kind: Banner.Caution
+        text: page.viewModel.renewed
+        padText: page.viewModel.needsLettingIn ? qsTr("Show its code") : ""
+        onActed: page.app.navigator.open(Navigator.Settings)
+    }
+    TextEntry {
+        objectName: "passphrase"
+        width: parent.width
+        visible: page.viewModel.asksPassphrase
+        label: qsTr("The file is sealed. Type its passphrase")
+        inputHints: Qt.ImhNoPredictiveText | Qt.ImhNoAutoUppercase
+        text: page.viewModel.passphrase
+        onEdited: newText => page.viewModel.passphrase = newText
+        onDone: page.viewModel.unseal()
+    }
+    Pad {
+        objectName: "unseal"
+        width: parent.width
+        visible: page.viewModel.asksPassphrase
+        enabled: !page.viewModel.busy && page.viewModel.passphrase.length > 0
+        act: true
+        text: qsTr("Open it and take it in")
+        onFired: page.viewModel.unseal()
+    }
     Progress {
         width: parent.width
         visible: page.viewModel.busy

@@ -12,6 +12,7 @@ Column {
 
     spacing: Theme.gap
 
+    TodayStanding { width: parent.width; viewModel: pads.app.joining }
     Pad {
         objectName: "openSheets"
         width: parent.width
@@ -29,6 +30,7 @@ Column {
         hint: pads.app.dayFile.loaded ? pads.app.dayFile.shortText : ""
         onFired: pads.app.openDayFile()
     }
+    ToSettlePad { width: parent.width; app: pads.app }
     Pad {
         objectName: "flight"
         width: parent.width

@@ -27,6 +27,9 @@ AppViewModel::AppViewModel(const Outside& outside, FilePlaces& places, Start sta
       dayFile_(context_, places),
       takeIn_(context_, places),
       joining_(context_),
+      toSettle_(context_),
+      settle_(context_),
+      devices_(context_),
       openWork_(context_, workSheets_),
       sheets_(context_, barrel_, openWork_, workSheets_),
       work_(context_, people_, workSheets_),
@@ -57,6 +60,7 @@ AppViewModel::AppViewModel(const Outside& outside, FilePlaces& places, Start sta
     connectFlights();
     connectBench();
     connectLots();
+    connectDevices();
     connectScanning();
 }
 
@@ -106,7 +110,6 @@ void AppViewModel::connectPages()
     connect(&record_, &RecordViewModel::recorded, this, [this] { navigator_.back(); });
     connect(&photo_, &PhotoViewModel::keptOnSheet, &tasting_, &TastingViewModel::photoKept);
     connect(&openSheets_, &OpenSheetsViewModel::chosen, &tasting_, &TastingViewModel::resume);
-    connect(&takeIn_, &TakeInViewModel::joinWanted, this, &AppViewModel::join);
 }
 
 void AppViewModel::pageChanged()
@@ -142,9 +145,6 @@ void AppViewModel::pageChanged()
         case Navigator::TakeIn:
             takeIn_.begin();
             break;
-        case Navigator::Settings:
-            joining_.refresh();
-            break;
         case Navigator::Scan:
             scan_.begin();
             break;
@@ -178,11 +178,12 @@ void AppViewModel::openWith(std::function<Workers::Opened()> opener, std::functi
     workers_.open(this, std::move(opener), [this, then = std::move(then)](Result<void> opened) {
         makingCellar_ = false;
         if (!opened) {
-            takeIn_.joined(textOf(opened.error()));
-            setStage(stage_ == FirstRun ? FirstRun : Broken, textOf(opened.error()));
+            takeIn_.joined(opened);
+            setStage(stage_ == FirstRun ? FirstRun : Broken,
+                     takeIn_.asksPassphrase() ? takeIn_.error() : textOf(opened.error()));
             return;
         }
-        takeIn_.joined({});
+        takeIn_.joined(opened);
         takeIn_.setJoins(false);
         ready();
         then();
@@ -222,23 +223,6 @@ void AppViewModel::beginWithBarrel()
     openWith([folder = start_.cellarFolder, outside = context_.outside,
               fresh] { return cellar::Cellar::create(folder, outside, fresh); },
              [this] { registerBarrel(); });
-}
-
-void AppViewModel::beginWithDayFile() { openTakeIn(); }
-
-void AppViewModel::join(const QString& file)
-{
-    if (stage_ != FirstRun || std::exchange(makingCellar_, true)) {
-        return;
-    }
-    openWith([folder = start_.cellarFolder, outside = context_.outside,
-              path = Path(
-                  file.toStdString())] { return cellar::Cellar::join(folder, outside, path, {}); },
-             [this] {
-                 navigator_.go(Navigator::Today);
-                 navigator_.open(Navigator::Settings);
-                 notice_.tell(tr("The records are here. Let the desk read this phone's code now."));
-             });
 }
 
 void AppViewModel::askWho()
@@ -328,14 +312,6 @@ void AppViewModel::openRegistered()
 }
 
 void AppViewModel::allBarrels() { navigator_.open(Navigator::AllBarrels); }
-void AppViewModel::openDayFile() { navigator_.open(Navigator::DayFile); }
-void AppViewModel::openTakeIn() { navigator_.open(Navigator::TakeIn); }
-
-void AppViewModel::takeInFile(const QString& file)
-{
-    openTakeIn();
-    takeIn_.takeUrl(QUrl::fromLocalFile(file));
-}
 
 void AppViewModel::putAside()
 {

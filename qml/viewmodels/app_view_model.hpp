@@ -10,6 +10,7 @@
 #include "qml/viewmodels/comparing_view_model.hpp"
 #include "qml/viewmodels/context.hpp"
 #include "qml/viewmodels/day_file_view_model.hpp"
+#include "qml/viewmodels/devices_view_model.hpp"
 #include "qml/viewmodels/drawing_view_model.hpp"
 #include "qml/viewmodels/flight_view_model.hpp"
 #include "qml/viewmodels/handbook_view_model.hpp"
@@ -33,10 +34,12 @@
 #include "qml/viewmodels/reports_view_model.hpp"
 #include "qml/viewmodels/scan_view_model.hpp"
 #include "qml/viewmodels/settings.hpp"
+#include "qml/viewmodels/settle_view_model.hpp"
 #include "qml/viewmodels/sheets_view_model.hpp"
 #include "qml/viewmodels/take_in_view_model.hpp"
 #include "qml/viewmodels/tasters_view_model.hpp"
 #include "qml/viewmodels/tasting_view_model.hpp"
+#include "qml/viewmodels/to_settle_view_model.hpp"
 #include "qml/viewmodels/today_view_model.hpp"
 #include "qml/viewmodels/trace_view_model.hpp"
 #include "qml/viewmodels/what_if_view_model.hpp"
@@ -76,6 +79,9 @@ class AppViewModel : public QObject {
     Q_PROPERTY(spile::viewmodels::DayFileViewModel* dayFile READ dayFile CONSTANT FINAL)
     Q_PROPERTY(spile::viewmodels::TakeInViewModel* takeIn READ takeIn CONSTANT FINAL)
     Q_PROPERTY(spile::viewmodels::JoiningViewModel* joining READ joining CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::ToSettleViewModel* toSettle READ toSettle CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::SettleViewModel* settle READ settle CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::DevicesViewModel* devices READ devices CONSTANT FINAL)
     Q_PROPERTY(spile::viewmodels::SheetsViewModel* sheets READ sheets CONSTANT FINAL)
     Q_PROPERTY(spile::viewmodels::WorkViewModel* work READ work CONSTANT FINAL)
     Q_PROPERTY(spile::viewmodels::OpenWorkViewModel* openWork READ openWork CONSTANT FINAL)
@@ -190,6 +196,9 @@ public:
     Q_INVOKABLE void allBarrels();
     Q_INVOKABLE void openDayFile();
     Q_INVOKABLE void openTakeIn();
+    /// What several devices have left to decide; the devices of the cellar.
+    Q_INVOKABLE void openToSettle();
+    Q_INVOKABLE void openDevices();
     /// A day file was opened with the app.
     Q_INVOKABLE void takeInFile(const QString& file);
     /// Leave the open sheets open and go on with something else.
@@ -228,6 +237,9 @@ public:
     [[nodiscard]] DayFileViewModel* dayFile() { return &dayFile_; }
     [[nodiscard]] TakeInViewModel* takeIn() { return &takeIn_; }
     [[nodiscard]] JoiningViewModel* joining() { return &joining_; }
+    [[nodiscard]] ToSettleViewModel* toSettle() { return &toSettle_; }
+    [[nodiscard]] SettleViewModel* settle() { return &settle_; }
+    [[nodiscard]] DevicesViewModel* devices() { return &devices_; }
     [[nodiscard]] SheetsViewModel* sheets() { return &sheets_; }
     [[nodiscard]] WorkViewModel* work() { return &work_; }
     [[nodiscard]] OpenWorkViewModel* openWork() { return &openWork_; }
@@ -264,6 +276,7 @@ private:
     void connectFlights();
     void connectBench();
     void connectLots();
+    void connectDevices();
     void openLotRecord();
     void connectScanning();
     void openScanned(const QString& barrelId);
@@ -273,7 +286,7 @@ private:
     void ready();
     void setStage(Stage stage, const QString& problem = {});
     void openWith(std::function<Workers::Opened()> opener, std::function<void()> then);
-    void join(const QString& file);
+    void join(const QString& file, const QString& passphrase);
     void showWhatIsOpen();
     void askAboutOpen();
     void askWho();
@@ -302,6 +315,9 @@ private:
     DayFileViewModel dayFile_;
     TakeInViewModel takeIn_;
     JoiningViewModel joining_;
+    ToSettleViewModel toSettle_;
+    SettleViewModel settle_;
+    DevicesViewModel devices_;
     WorkSheets workSheets_;
     OpenWorkViewModel openWork_;
     SheetsViewModel sheets_;

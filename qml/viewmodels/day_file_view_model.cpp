@@ -2,6 +2,7 @@
 
 #include "core/cellar/acts/exchanging.hpp"
 #include "core/cellar/acts/sheet.hpp"
+#include "core/ledger/seal.hpp"
 #include "qml/viewmodels/error_text.hpp"
 #include "qml/viewmodels/notice.hpp"
 #include "qml/viewmodels/words.hpp"
@@ -12,11 +13,12 @@ namespace spile::viewmodels {
 
 namespace {
 
-// "7STP-2026-11-26-1820.spile": sorts by time, says whose it is, and fits every file system.
-std::string fileNameFor(const std::string& mark, Instant now)
+// "7STP-2026-11-26-182000.spile": sorts by time, says whose it is, and fits every file system.
+std::string fileNameFor(const std::string& mark, Instant now, bool sealed)
 {
     const QDateTime when = QDateTime::fromMSecsSinceEpoch(toMs(now));
-    return mark + "-" + when.toString(QStringLiteral("yyyy-MM-dd-HHmmss")).toStdString() + ".spile";
+    return mark + "-" + when.toString(QStringLiteral("yyyy-MM-dd-HHmmss")).toStdString() +
+           (sealed ? "-sealed" : "") + ".spile";
 }
 
 }  // namespace
@@ -36,6 +38,8 @@ void DayFileViewModel::begin()
     if (!writing_) {
         file_.clear();
         fileText_.clear();
+        passphrase_.clear();
+        sealed_ = false;
         handedText_.clear();
         error_.clear();
     }
@@ -138,6 +142,14 @@ void DayFileViewModel::setReceiver(int receiver)
     }
 }
 
+void DayFileViewModel::setSealed(bool sealed)
+{
+    if (sealed != sealed_) {
+        sealed_ = sealed;
+        emit changed();
+    }
+}
+
 QString DayFileViewModel::fileName() const
 {
     return QString::fromStdString(file_.filename().string());
@@ -170,17 +182,20 @@ void DayFileViewModel::write()
         Path file;
         cellar::DayFileOut out;
         std::uint64_t bytes = 0;
+        std::string passphrase;
     };
     context_.workers.work(
         this,
-        [to, name = fileNameFor(journal_.mark, context_.formats.now())](
+        [to, sealed = sealed_, name = fileNameFor(journal_.mark, context_.formats.now(), sealed_)](
             cellar::Cellar& cellar, const Job& job) -> Result<Written> {
             FileSystem& files = cellar.outside().files;
             const Path folder = cellar.ledger().folder().outbox();
             SPILE_TRY(files.makeFolder(folder));
-            SPILE_ASSIGN(out, cellar::handOut(cellar, folder / name, to, job));
+            const std::string passphrase =
+                sealed ? ledger::newPassphrase(cellar.outside().random) : std::string();
+            SPILE_ASSIGN(out, cellar::handOut(cellar, folder / name, to, job, passphrase));
             SPILE_ASSIGN(file, files.open(folder / name));
-            return Written{folder / name, std::move(out), file->size()};
+            return Written{folder / name, std::move(out), file->size(), passphrase};
         },
         [this](std::uint64_t done, std::uint64_t total) {
             progress_ = total == 0 ? 0.0 : static_cast<qreal>(done) / static_cast<qreal>(total);
@@ -194,6 +209,7 @@ void DayFileViewModel::write()
                 return;
             }
             file_ = written->file;
+            passphrase_ = QString::fromStdString(written->passphrase);
             fileText_ = tr("%n record(s)", "", static_cast<int>(written->out.file.entries)) +
                         QStringLiteral(", ") +
                         tr("%n photo(s)", "", static_cast<int>(written->out.file.photos)) +

@@ -29,6 +29,10 @@ class DayFileViewModel : public QObject {
     Q_PROPERTY(QList<QString> receivers READ receivers NOTIFY changed FINAL)
     Q_PROPERTY(int receiver READ receiver WRITE setReceiver NOTIFY changed FINAL)
     Q_PROPERTY(int openSheets READ openSheets NOTIFY changed FINAL)
+    /// Whether the file is sealed with a passphrase, and the passphrase of the one that was
+    /// written.
+    Q_PROPERTY(bool sealed READ isSealed WRITE setSealed NOTIFY changed FINAL)
+    Q_PROPERTY(QString passphrase READ passphrase NOTIFY changed FINAL)
     Q_PROPERTY(bool writing READ isWriting NOTIFY changed FINAL)
     Q_PROPERTY(qreal progress READ progress NOTIFY progressed FINAL)
     /// The file that was written now: its name, size and what is in it; empty: none yet.
@@ -60,6 +64,9 @@ public:
     [[nodiscard]] QStringList receivers() const;
     [[nodiscard]] int receiver() const { return receiver_; }
     void setReceiver(int receiver);
+    [[nodiscard]] bool isSealed() const { return sealed_; }
+    void setSealed(bool sealed);
+    [[nodiscard]] QString passphrase() const { return passphrase_; }
     [[nodiscard]] int openSheets() const { return openSheets_; }
     [[nodiscard]] bool isWriting() const { return writing_; }
     [[nodiscard]] qreal progress() const { return progress_; }
@@ -88,10 +95,12 @@ private:
     std::vector<FilePlaces::Place> targets_;
     int receiver_ = 0;  // 0: everybody, else the receipt before it
     int openSheets_ = 0;
+    bool sealed_ = false;
     bool loaded_ = false;
     bool writing_ = false;
     qreal progress_ = 0;
     Path file_;
+    QString passphrase_;  // kept nowhere else
     QString fileText_, handedText_, error_;
 };
 

@@ -17,6 +17,7 @@ void JoiningViewModel::refresh()
     struct Found {
         std::string cellar, code;
         ledger::Membership membership;
+        bool readsOnly = false;
     };
     context_.workers.read(
         this,
@@ -24,7 +25,7 @@ void JoiningViewModel::refresh()
             SPILE_ASSIGN(membership,
                          ledger::membershipOf(cellar.database(), cellar.ledger().device()));
             return Found{cellar.identity().name, cellar::joinCode(cellar.ledger().device()),
-                         membership};
+                         membership, cellar.ledger().readsOnly()};
         },
         [this](Result<Found> found) {
             if (found) {
@@ -32,6 +33,8 @@ void JoiningViewModel::refresh()
                 ownCode_ = QString::fromStdString(found->code);
                 admitted_ = found->membership.admitted;
                 mayAdmit_ = found->membership.mayAdmit;
+                cutOff_ = found->membership.cutOff;
+                readsOnly_ = found->readsOnly;
                 emit changed();
             }
         });

@@ -16,6 +16,10 @@ class JoiningViewModel : public QObject {
     Q_PROPERTY(QString cellarName READ cellarName NOTIFY changed FINAL)
     Q_PROPERTY(QString ownCode READ ownCode NOTIFY changed FINAL)
     Q_PROPERTY(bool admitted READ isAdmitted NOTIFY changed FINAL)
+    /// What it records now is set aside.
+    Q_PROPERTY(bool cutOff READ isCutOff NOTIFY changed FINAL)
+    /// A newer version wrote the cellar: nothing is recorded here.
+    Q_PROPERTY(bool readsOnly READ readsOnly NOTIFY changed FINAL)
     Q_PROPERTY(bool mayAdmit READ mayAdmit NOTIFY changed FINAL)
     Q_PROPERTY(QString code READ code WRITE setCode NOTIFY changed FINAL)
     Q_PROPERTY(QString name READ name WRITE setName NOTIFY changed FINAL)
@@ -31,6 +35,8 @@ public:
     [[nodiscard]] QString cellarName() const { return cellarName_; }
     [[nodiscard]] QString ownCode() const { return ownCode_; }
     [[nodiscard]] bool isAdmitted() const { return admitted_; }
+    [[nodiscard]] bool isCutOff() const { return cutOff_; }
+    [[nodiscard]] bool readsOnly() const { return readsOnly_; }
     [[nodiscard]] bool mayAdmit() const { return mayAdmit_; }
     [[nodiscard]] QString code() const { return code_; }
     void setCode(const QString& code);
@@ -47,6 +53,8 @@ private:
     QString cellarName_, ownCode_, code_, name_, result_, error_;
     bool admitted_ = true;
     bool mayAdmit_ = false;
+    bool cutOff_ = false;
+    bool readsOnly_ = false;
 };
 
 }  // namespace spile::viewmodels

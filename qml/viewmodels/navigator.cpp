@@ -23,8 +23,8 @@ Navigator::Page Navigator::listPage() const
 
 bool Navigator::isBesideHistory() const
 {
-    static const QList<Page> ofSeveral{Bench,     BenchGlasses, Lots,  Lot,
-                                       LotRecord, LotBarrels,   Trace, Reports};
+    static const QList<Page> ofSeveral{Bench, BenchGlasses, Lots,     Lot,    LotRecord, LotBarrels,
+                                       Trace, Reports,      ToSettle, Settle, Devices,   CutOff};
     return !ofSeveral.contains(page());
 }
 

@@ -62,6 +62,10 @@ public:
         Reports,
         Bench,
         BenchGlasses,
+        ToSettle,
+        Settle,
+        Devices,
+        CutOff,
     };
     Q_ENUM(Page)
 

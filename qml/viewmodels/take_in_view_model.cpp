@@ -20,7 +20,10 @@ void TakeInViewModel::begin()
         });
     if (!busy_) {
         result_.clear();
+        renewed_.clear();
         error_.clear();
+        sealed_.clear();
+        passphrase_.clear();
     }
     emit changed();
 }
@@ -54,7 +57,7 @@ void TakeInViewModel::setJoins(bool joins)
 void TakeInViewModel::takeFound(int index)
 {
     if (index >= 0 && index < static_cast<int>(found_.size())) {
-        take(found_[static_cast<std::size_t>(index)].file);
+        choose(found_[static_cast<std::size_t>(index)].file);
     }
 }
 
@@ -65,15 +68,40 @@ void TakeInViewModel::takePath()
         emit changed();
         return;
     }
-    take(path_.trimmed().toStdString());
+    choose(path_.trimmed().toStdString());
 }
 
 void TakeInViewModel::takeUrl(const QUrl& url)
 {
-    take(url.isLocalFile() ? url.toLocalFile().toStdString() : url.toString().toStdString());
+    choose(url.isLocalFile() ? url.toLocalFile().toStdString() : url.toString().toStdString());
 }
 
 void TakeInViewModel::cancel() { context_.workers.cancelWork(); }
+
+void TakeInViewModel::setPassphrase(const QString& passphrase)
+{
+    if (passphrase != passphrase_) {
+        passphrase_ = passphrase;
+        error_.clear();
+        emit changed();
+    }
+}
+
+void TakeInViewModel::choose(const Path& file)
+{
+    if (!busy_) {
+        sealed_.clear();
+        passphrase_.clear();
+        take(file);
+    }
+}
+
+void TakeInViewModel::unseal()
+{
+    if (asksPassphrase() && !passphrase_.trimmed().isEmpty()) {
+        take(sealed_);
+    }
+}
 
 void TakeInViewModel::take(const Path& file)
 {
@@ -82,48 +110,83 @@ void TakeInViewModel::take(const Path& file)
     }
     busy_ = true;
     progress_ = 0;
+    file_ = file;
     result_.clear();
+    renewed_.clear();
     error_.clear();
     emit changed();
+    const QString passphrase = passphrase_.trimmed();
     if (joins_) {
-        emit joinWanted(QString::fromStdString(file.string()));
+        emit joinWanted(QString::fromStdString(file.string()), passphrase);
         return;
     }
     context_.workers.work(
         this,
-        [file](cellar::Cellar& cellar, const Job& job) {
-            return cellar::takeIn(cellar, file, job);
+        [file, passphrase = passphrase.toStdString()](cellar::Cellar& cellar, const Job& job) {
+            return cellar::takeIn(cellar, file, job, passphrase);
         },
         [this](std::uint64_t done, std::uint64_t total) {
             progress_ = total == 0 ? 0.0 : static_cast<qreal>(done) / static_cast<qreal>(total);
             emit progressed();
         },
-        [this](Result<ledger::TakenIn> taken) {
+        [this](const Result<ledger::TakenIn>& taken) {
             busy_ = false;
-            if (!taken) {
-                error_ = textOf(taken.error());
+            if (taken) {
+                this->taken(*taken);
             } else {
-                result_ = taken->added == 0 && taken->waiting == 0
-                              ? tr("Nothing new: all of it was here already.")
-                              : tr("%n record(s) added.", "", static_cast<int>(taken->added));
-                if (taken->photos > 0) {
-                    result_ += QLatin1Char(' ') +
-                               tr("%n photo(s) added.", "", static_cast<int>(taken->photos));
-                }
-                if (taken->waiting > 0) {
-                    result_ +=
-                        QLatin1Char(' ') + tr("%n record(s) wait until their device is let in.", "",
-                                              static_cast<int>(taken->waiting));
-                }
+                refused(taken.error());
             }
             emit changed();
         });
 }
 
-void TakeInViewModel::joined(const QString& error)
+void TakeInViewModel::taken(const ledger::TakenIn& taken)
+{
+    sealed_.clear();
+    passphrase_.clear();
+    result_ = taken.added == 0 && taken.waiting == 0
+                  ? tr("Nothing new: all of it was here already.")
+                  : tr("%n record(s) added.", "", static_cast<int>(taken.added));
+    if (taken.photos > 0) {
+        result_ += QLatin1Char(' ') + tr("%n photo(s) added.", "", static_cast<int>(taken.photos));
+    }
+    if (taken.waiting > 0) {
+        result_ += QLatin1Char(' ') + tr("%n record(s) wait until their device is let in.", "",
+                                         static_cast<int>(taken.waiting));
+    }
+    if (taken.renewed) {
+        needsLettingIn_ = !taken.renewed->admitted;
+        renewed_ = needsLettingIn_ ? tr("This phone was copied or set back to an earlier state. It "
+                                        "goes on under a new key: let it in at the desk again.")
+                                   : tr("This device was copied or set back to an earlier state. "
+                                        "It goes on under a new key.");
+    }
+}
+
+// The first time a file turns out to be sealed nothing went wrong: its passphrase is asked for.
+void TakeInViewModel::refused(const Error& error)
+{
+    const bool sealed = error.code == ErrorCode::Conflict && error.subject == "passphrase";
+    const bool asked = asksPassphrase();
+    if (!sealed) {
+        error_ = textOf(error);
+        return;
+    }
+    sealed_ = file_;
+    error_ =
+        asked ? tr("That is not the passphrase of this file. Nothing was changed.") : QString();
+}
+
+void TakeInViewModel::joined(const Result<void>& joined)
 {
     busy_ = false;
-    error_ = error;
+    error_.clear();
+    if (joined) {
+        sealed_.clear();
+        passphrase_.clear();
+    } else {
+        refused(joined.error());
+    }
     emit changed();
 }
 

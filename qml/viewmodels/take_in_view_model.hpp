@@ -21,6 +21,13 @@ class TakeInViewModel : public QObject {
     Q_PROPERTY(qreal progress READ progress NOTIFY progressed FINAL)
     Q_PROPERTY(QString result READ result NOTIFY changed FINAL)
     Q_PROPERTY(QString error READ error NOTIFY changed FINAL)
+    /// The file that was chosen is sealed: its passphrase is asked for.
+    Q_PROPERTY(bool asksPassphrase READ asksPassphrase NOTIFY changed FINAL)
+    Q_PROPERTY(QString passphrase READ passphrase WRITE setPassphrase NOTIFY changed FINAL)
+    /// This device was copied or set back, as the file has shown; empty: it was not.
+    Q_PROPERTY(QString renewed READ renewed NOTIFY changed FINAL)
+    /// Whether a desk has to let it in again.
+    Q_PROPERTY(bool needsLettingIn READ needsLettingIn NOTIFY changed FINAL)
     /// Whether taking in makes this device's cellar: there is none yet.
     Q_PROPERTY(bool joins READ joins NOTIFY changed FINAL)
 
@@ -32,6 +39,8 @@ public:
     Q_INVOKABLE void takeFound(int index);
     Q_INVOKABLE void takePath();
     Q_INVOKABLE void takeUrl(const QUrl& url);
+    /// Take the sealed file in with the passphrase that was typed.
+    Q_INVOKABLE void unseal();
     Q_INVOKABLE void cancel();
 
     [[nodiscard]] QStringList files() const;
@@ -41,23 +50,34 @@ public:
     [[nodiscard]] qreal progress() const { return progress_; }
     [[nodiscard]] QString result() const { return result_; }
     [[nodiscard]] QString error() const { return error_; }
+    [[nodiscard]] bool asksPassphrase() const { return !sealed_.empty(); }
+    [[nodiscard]] QString passphrase() const { return passphrase_; }
+    void setPassphrase(const QString& passphrase);
+    [[nodiscard]] QString renewed() const { return renewed_; }
+    [[nodiscard]] bool needsLettingIn() const { return needsLettingIn_; }
     [[nodiscard]] bool joins() const { return joins_; }
     void setJoins(bool joins);
-    void joined(const QString& error);
+    void joined(const Result<void>& joined);
 
 signals:
     void changed();
     void progressed();
     /// There is no cellar yet: it has to be made from this file.
-    void joinWanted(const QString& file);
+    void joinWanted(const QString& file, const QString& passphrase);
 
 private:
+    void choose(const Path& file);
     void take(const Path& file);
+    void refused(const Error& error);
+    void taken(const ledger::TakenIn& taken);
 
     Context& context_;
     FilePlaces& places_;
     std::vector<FilePlaces::Found> found_;
-    QString path_, result_, error_;
+    Path sealed_;  // the file that is waiting for its passphrase
+    Path file_;    // that is being taken in
+    QString path_, passphrase_, result_, renewed_, error_;
+    bool needsLettingIn_ = false;
     bool busy_ = false;
     bool joins_ = false;
     qreal progress_ = 0;

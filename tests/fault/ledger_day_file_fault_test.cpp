@@ -32,6 +32,15 @@ TEST_F(Fault59_SealedDayFile, OpensWithItsPassphraseOnly)
     EXPECT_FALSE(handOut(*phone, sealed, {}, {}, "cold cellar"));  // it replaces nothing
 }
 
+TEST_F(Fault59_SealedDayFile, IsMadeInTheOutboxToo)
+{
+    const Path outbox = phoneDevice.cellarFolder() / "outbox";
+    const auto made = handOut(*phone, outbox / "sealed.spile", {}, {}, "cold cellar");
+    ASSERT_TRUE(made) << textOf(made.error());
+    EXPECT_EQ(phoneDevice.files.list(outbox)->size(), 1U);
+    EXPECT_TRUE(takeIn(*desk, outbox / "sealed.spile", {}, "cold cellar"));
+}
+
 TEST_F(Fault22_OwnDayFile, AddsNothingToItsAuthor)
 {
     const auto own = takeIn(*phone, file);

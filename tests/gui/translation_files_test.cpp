@@ -192,10 +192,11 @@ private slots:
     // A string is looked for under the name of its class with namespaces, or of its QML file.
     void nameContextsAsTheyAreAtRunTime()
     {
-        QSet<QString> plain{
-            "LotText",     "ReportText",     "TraceText", "AlarmText",  "BenchText",  "WindowSet",
-            "Calculating", "Calculators",    "ErrorText", "Formats",    "NumberText", "OutlookText",
-            "Sheets",      "StandardPlaces", "TakeBack",  "TasterText", "Words"};
+        QSet<QString> plain{"FieldText",   "SettlingText", "LotText",   "ReportText",
+                            "TraceText",   "AlarmText",    "BenchText", "WindowSet",
+                            "Calculating", "Calculators",  "ErrorText", "Formats",
+                            "NumberText",  "OutlookText",  "Sheets",    "StandardPlaces",
+                            "TakeBack",    "TasterText",   "Words"};
         for (QDirIterator files(root + QStringLiteral("/qml"), {QStringLiteral("*.qml")},
                                 QDir::Files, QDirIterator::Subdirectories);
              files.hasNext();) {
@@ -224,7 +225,7 @@ private slots:
         for (const cellar::WordList& offered :
              {cellar::usualAttributes(), cellar::usualFaults(), cellar::noteChips(),
               cellar::drawMethods(), cellar::gaugeMethods(), cellar::checkFindings(),
-              cellar::verdicts(), cellar::nextUses(), cellar::usualSpirits(),
+              cellar::verdicts(), cellar::nextUses(), cellar::cutReasons(), cellar::usualSpirits(),
               cellar::usualWoods()}) {
             for (const std::string_view word : offered) {
                 QVERIFY2(isThere(word), std::string(word).c_str());

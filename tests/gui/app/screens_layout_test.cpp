@@ -1,5 +1,6 @@
 // Every screen of the app at several sizes of window and text, in longer words and mirrored: no
 // text cut or over another, no pad too small.
+#include "core/cellar/settling.hpp"
 #include "platform/app/tour.hpp"
 #include "tests/gui/app/app_window.hpp"
 #include "tests/gui/app/test_app.hpp"
@@ -9,6 +10,21 @@
 #include <QTest>
 
 namespace spile {
+
+namespace {
+
+// One thing of each kind that brings no barrels of its own.
+void leaveToSettle(support::TestApp& test)
+{
+    using cellar::Unsettled;
+    for (const Unsettled what :
+         {Unsettled::TwoValues, Unsettled::VoidedAndCorrected, Unsettled::Copied,
+          Unsettled::SetAside, Unsettled::Waiting, Unsettled::Newer}) {
+        test.leaveToSettle(static_cast<int>(what));
+    }
+}
+
+}  // namespace
 
 class ScreensLayout : public QObject {
     Q_OBJECT
@@ -46,6 +62,7 @@ private slots:
             test.useLongWords();
         }
         test.beginWithBarrels(3, 2);
+        leaveToSettle(test);
         test.app()->settings()->stepText((percent - test.app()->settings()->textPercent()) / 10);
         support::AppWindow shown(*test.app(), size);
         tests::LayoutAudit audit;
@@ -67,6 +84,7 @@ private slots:
              {QSize(360, 640), QSize(390, 844), QSize(412, 915), QSize(600, 960)}) {
             support::TestApp test;
             test.beginWithBarrels(3, 2);
+            leaveToSettle(test);
             support::AppWindow shown(*test.app(), size);
             tests::LayoutAudit audit;
             const double mm = 5.8;  // what the theme takes the offscreen screen for

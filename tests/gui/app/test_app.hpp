@@ -55,6 +55,18 @@ public:
     Q_INVOKABLE void addLot(const QString& name, const QString& mark, const QString& lotCode);
     /// Besides: Ada has found that fault in the barrel with this mark.
     Q_INVOKABLE void tellFault(const QString& mark, const QString& fault);
+    /// Besides: what another device leaves to be decided here, by its number in cellar::Unsettled.
+    Q_INVOKABLE void leaveToSettle(int what);
+    /// Besides: another phone that is let in.
+    Q_INVOKABLE void addPhone(const QString& name);
+    /// From now on this is a phone that has joined the cellar and is not let in.
+    Q_INVOKABLE void joinAsPhone();
+    /// Another desk has cut this device off.
+    Q_INVOKABLE void cutOffByOther();
+    /// This device is set back to an earlier state; the stick has what it recorded since.
+    Q_INVOKABLE void setBackWithFileOnStick();
+    /// A newer version has written the cellar.
+    Q_INVOKABLE void becomeNewer();
     /// The id and the code, as it is shown, of the barrel with this mark.
     Q_INVOKABLE QString idOf(const QString& mark);
     Q_INVOKABLE QString codeOf(const QString& mark);

@@ -97,5 +97,91 @@ AppStage {
             verify(texts().includes("is safe"), texts())
             compare(stage.dayFile.fileName, "")
         }
+        function writeSealed() {
+            begin()
+            tap("bar2")
+            tap("dayFile")
+            verify(!shown("passphrase"))
+            tap("chip1", need("sealed"))
+            tap("write")
+            const passphrase = need("passphrase").text
+            verify(/^([0-9A-Z]{4}-){4}[0-9A-Z]{4}$/.test(passphrase), passphrase)
+            tap("target0")
+            compare(stage.test.stickFiles().length, 1)
+            return passphrase
+        }
+        function takeInFromPath(file) {
+            stage.test.app.takeIn.path = file
+            tap("takePath")
+            verify(need("passphrase"))
+            compare(stage.test.app.takeIn.error, "") // it is asked for, nothing went wrong
+            verify(!need("unseal").enabled)
+        }
+        function test_a_sealed_file_is_taken_in_with_its_passphrase_alone() {
+            const passphrase = writeSealed()
+            tap("back")
+            tap("takeIn")
+            takeInFromPath(stage.test.stickFiles()[0])
+            write("passphrase", "0000-0000-0000-0000-0000")
+            tap("unseal")
+            compare(stage.test.app.takeIn.error, "That is not the passphrase of this file. Nothing was changed.")
+            stage.test.app.takeIn.passphrase = passphrase.toLowerCase()
+            tap("unseal")
+            compare(stage.test.app.takeIn.error, "")
+            compare(need("result").text, "Nothing new: all of it was here already.")
+            verify(!shown("unseal"))
+        }
+        function test_a_passphrase_is_forgotten_with_the_page() {
+            writeSealed()
+            tap("back")
+            tap("dayFile")
+            verify(!shown("passphrase"))
+            compare(stage.dayFile.passphrase, "")
+            verify(!stage.dayFile.sealed)
+        }
+        function test_a_device_joins_by_a_sealed_file() {
+            const passphrase = writeSealed()
+            const file = stage.test.carried(stage.test.stickFiles()[0])
+            stage.lower()
+            stage.test.beginEmpty()
+            stage.raise("")
+            settle()
+            tap("takeInFirst")
+            takeInFromPath(file)
+            compare(stage.test.app.problem, "")
+            stage.test.app.takeIn.passphrase = passphrase
+            tap("unseal")
+            tryCompare(stage.test.app, "stage", AppViewModel.Ready)
+            compare(stage.test.app.navigator.page, Navigator.Settings)
+        }
+        function takeInAfterSettingBack() {
+            stage.test.setBackWithFileOnStick()
+            stage.raise("")
+            settle()
+            stage.test.app.openTakeIn()
+            settle()
+            tap("file0")
+        }
+        function test_a_phone_that_was_set_back_is_told_and_shows_its_new_code() {
+            stage.test.beginWithBarrels(1, 0)
+            stage.test.joinAsPhone()
+            stage.raise("")
+            settle()
+            stage.test.app.navigator.open(Navigator.Settings)
+            settle()
+            const before = need("ownCode").value
+            stage.lower()
+            takeInAfterSettingBack()
+            compare(need("renewed").text, "This phone was copied or set back to an earlier state. It goes on under a new key: let it in at the desk again.")
+            tap("bannerPad", need("renewed"))
+            tryCompare(stage.test.app.navigator, "page", Navigator.Settings)
+            verify(need("ownCode").value !== before)
+        }
+        function test_a_desk_that_was_set_back_lets_itself_in() {
+            stage.test.beginWithBarrels(1, 0)
+            takeInAfterSettingBack()
+            compare(need("renewed").text, "This device was copied or set back to an earlier state. It goes on under a new key.")
+            verify(!shown("bannerPad", need("renewed")))
+        }
     }
 }
