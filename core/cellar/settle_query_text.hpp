@@ -25,10 +25,11 @@ inline constexpr std::string_view waitingOfDevice = "SELECT count(*) FROM waitin
 inline constexpr std::string_view isTrusted = "SELECT trusted FROM device_chain WHERE device = ?";
 inline constexpr std::string_view newerRecords =
     "SELECT count(*) FROM state_unknown WHERE entry > x''";
-inline constexpr std::string_view renewedDevice =
-    "SELECT 1 FROM state_renew WHERE before = ? AND voided = 0 LIMIT 1";
 inline constexpr std::string_view isCutOff =
     "SELECT 1 FROM state_cut_off WHERE subject = ? AND voided = 0 LIMIT 1";
+inline constexpr std::string_view isUnsettled =
+    "SELECT 1 FROM state_unsettled WHERE what = ? AND entry = ?";
+inline constexpr std::string_view isOwner = "SELECT 1 FROM meta WHERE key = 'cellar' AND value = ?";
 inline constexpr std::string_view setAsideOf =
     "SELECT e.id, e.kind, e.subject, e.at_ms FROM device_chain AS c JOIN set_aside AS s ON s.d = "
     "c.d JOIN entry AS e ON e.n = s.n WHERE c.device = ? AND s.n > ? ORDER BY s.n DESC LIMIT ?";
@@ -45,14 +46,11 @@ inline constexpr std::string_view liveVoids =
 inline constexpr std::string_view liveFills =
     "SELECT entry, when_ms, device FROM state_fill WHERE subject = ? AND voided = 0 ORDER BY "
     "when_ms DESC, device DESC, seq DESC LIMIT ?";
-inline constexpr std::string_view sameCodes =
-    "SELECT b.subject FROM state_barrel_now AS a JOIN state_barrel_now AS b ON b.code = a.code "
-    "WHERE a.subject = ? ORDER BY b.subject";
 
 inline constexpr std::array settling = {
     unsettledRecords, unsettledBarrels, copiedDevices, limitedDevices, nextWaitingDevice,
-    waitingOfDevice,  isTrusted,        newerRecords,  renewedDevice,  isCutOff,
-    setAsideOf,       barrelName,       lotName,       deviceName,     liveVoids,
-    liveFills,        sameCodes};
+    waitingOfDevice,  isTrusted,        newerRecords,  isCutOff,       isOwner,
+    isUnsettled,      setAsideOf,       barrelName,    lotName,        deviceName,
+    liveVoids,        liveFills};
 
 }  // namespace spile::cellar::query_text

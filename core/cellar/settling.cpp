@@ -151,7 +151,8 @@ private:
         SPILE_ASSIGN(devices, devicesOf(query_text::copiedDevices));
         for (const Counted& found : devices) {
             SPILE_ASSIGN(cutOff, database_.integer(0, query_text::isCutOff, found.device));
-            if (cutOff == 0) {
+            SPILE_ASSIGN(owner, database_.integer(0, query_text::isOwner, found.device));
+            if (cutOff == 0 && owner == 0) {  // two desks may have acted for the owner
                 SPILE_TRY(addDevice(Unsettled::Copied, found.device, found.count));
             }
         }

@@ -164,8 +164,6 @@ constexpr std::array ownIndices = {
     OwnIndex{"top_up",
              "CREATE INDEX %SCHEMA%state_top_up_batch ON state_top_up(batch) WHERE "
              "voided = 0 AND batch IS NOT NULL;\n"},
-    OwnIndex{"renew",
-             "CREATE INDEX %SCHEMA%state_renew_before ON state_renew(before) WHERE voided = 0;\n"},
     OwnIndex{"finish",
              "CREATE INDEX %SCHEMA%state_finish_substance ON state_finish(substance) "
              "WHERE voided = 0;\n"},

@@ -154,6 +154,9 @@ TEST_F(ToSettle, OneOfTwoBarrelsWithOneCodeGetsAnother)
     EXPECT_EQ(open[1].what, Unsettled::SameCode);
     EXPECT_NE(open[0].about, open[1].about);
     choose(0, open[1], 0);
+    EXPECT_EQ(settle(fleet.cellar(0), open[1], choices(0, open[1]).front()).error().code,
+              ErrorCode::Conflict)
+        << "a second new code for one that is alone with its own";
     expectQuiet();
     EXPECT_EQ(barrelsWithCode(fleet.cellar(0).database(), code)->size(), 1U);
 }

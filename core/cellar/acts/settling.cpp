@@ -41,6 +41,14 @@ Result<void> admitNamed(Cellar& cellar, const DeviceId& device, const std::strin
 
 Result<void> needOpen(Cellar& cellar, const UnsettledRow& row, const Choice& choice)
 {
+    if (row.what == Unsettled::SameCode) {  // the one kind whose choice does not change with it
+        SPILE_ASSIGN(open,
+                     cellar.database().integer(0, query_text::isUnsettled,
+                                               static_cast<std::int64_t>(row.what), row.subject));
+        if (open == 0) {
+            return fail(ErrorCode::Conflict, "to settle", row.key, "it is settled by now");
+        }
+    }
     SPILE_ASSIGN(choices, choicesFor(cellar.database(), row));
     const bool there = std::any_of(choices.begin(), choices.end(), [&](const Choice& open) {
         return open.does == choice.does && open.entry == choice.entry &&
