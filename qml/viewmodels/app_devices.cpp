@@ -22,6 +22,12 @@ void AppViewModel::connectDevices()
         notice_.tell(said);
     });
     connect(&navigator_, &Navigator::changed, this, [this] {
+        if (!navigator_.pages().contains(Navigator::Settle)) {
+            settle_.leave();
+        }
+        if (!navigator_.pages().contains(Navigator::Devices)) {
+            devices_.leave();
+        }
         if (navigator_.page() == Navigator::Today || navigator_.page() == Navigator::Settings) {
             joining_.refresh();
             toSettle_.refresh();

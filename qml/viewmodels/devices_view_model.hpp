@@ -30,6 +30,8 @@ public:
     explicit DevicesViewModel(Context& context, QObject* parent = nullptr);
 
     void refresh();
+    /// The page is left: it follows the records no longer.
+    void leave() { loaded_ = false; }
     /// Ask about the device at that place of the list.
     Q_INVOKABLE void choose(int index);
     Q_INVOKABLE void chooseReason(int index);

@@ -37,6 +37,8 @@ public:
     explicit SettleViewModel(Context& context, QObject* parent = nullptr);
 
     void begin(const cellar::UnsettledRow& row);
+    /// The page is left: it follows the records no longer.
+    void leave() { begun_ = false; }
     Q_INVOKABLE void choose(int index);
     Q_INVOKABLE void letAllCount();
 
