@@ -6,7 +6,6 @@
 
 namespace spile::cellar {
 
-using ledger::Database;
 using ledger::Row;
 
 namespace {
