@@ -158,10 +158,9 @@ private:
     std::vector<Cut> cuts_;
 };
 
-// Cuts act whoever made them, as long as it was a device that may admit: otherwise two that cut
-// each other off would depend on the order. Only the owner lifts them.
-Result<void> readCuts(Database& database, const DeviceId& owner, std::vector<TrustEntry>& entries,
-                      Standing& standing)
+// The cuts that the owner has lifted, each of its device.
+std::set<std::pair<DeviceId, EntryId>> liftedBy(const DeviceId& owner,
+                                                const std::vector<TrustEntry>& entries)
 {
     std::set<std::pair<DeviceId, EntryId>> lifted;
     for (const TrustEntry& entry : entries) {
@@ -171,6 +170,15 @@ Result<void> readCuts(Database& database, const DeviceId& owner, std::vector<Tru
             }
         }
     }
+    return lifted;
+}
+
+// Cuts act whoever made them, as long as it was a device that may admit: otherwise two that cut
+// each other off would depend on the order. Only the owner lifts them.
+Result<void> readCuts(Database& database, const DeviceId& owner, std::vector<TrustEntry>& entries,
+                      Standing& standing)
+{
+    const auto lifted = liftedBy(owner, entries);
     for (const TrustEntry& entry : entries) {
         if (entry.kind == cutOffKind && entry.mayAdmit && entry.subject != owner &&
             !lifted.contains({entry.subject, entry.id})) {
