@@ -98,9 +98,6 @@ void look(const Path& folder)
     bench::tell("look, peak MB", bench::peakMemoryMb());
 }
 
-// All of it at once takes too long at the largest size: beyond this it is left out.
-constexpr std::int64_t wholeMost = 1'000'000;
-
 void whole(const Path& folder, const std::string& step)
 {
     bench::Times times;
