@@ -73,7 +73,9 @@ int readFile(sqlite3_file* file, void* into, int count, sqlite3_int64 offset)
     const Bytes& bytes = *fileOf(file).bytes;
     const auto from = std::min(bytes.size(), static_cast<std::size_t>(offset));
     const auto there = std::min(bytes.size() - from, static_cast<std::size_t>(count));
-    std::memcpy(into, bytes.data() + from, there);
+    if (there > 0) {  // an empty file has no bytes to point at
+        std::memcpy(into, bytes.data() + from, there);
+    }
     std::memset(static_cast<std::uint8_t*>(into) + there, 0,
                 static_cast<std::size_t>(count) - there);
     return there == static_cast<std::size_t>(count) ? SQLITE_OK : SQLITE_IOERR_SHORT_READ;
