@@ -109,7 +109,7 @@ MemoryCellars::~MemoryCellars() { sqlite3_close(atFirst_); }
 
 void MemoryCellars::keepDesk(support::TestDevice& device)
 {
-    keyStore_ = device.keys;
+    keysAtFirst_ = device.keys;
     sqlite3* onDisk = openDatabase((device.cellarFolder() / "ledger.db").string(), nullptr);
     sqlite3_int64 size = 0;
     unsigned char* bytes = sqlite3_serialize(onDisk, "main", &size, 0);
@@ -127,6 +127,7 @@ cellar::Cellar& MemoryCellars::renewDesk()
     static constexpr const char* inMemory = "memdb";  // SQLite's own layer for that
     desk_.reset();
     files_ = support::MemoryFileSystem();
+    keyStore_ = keysAtFirst_;
     const ledger::CellarFolder folder{"/desk.cellar"};
     must(files_.makeFolder(folder.photos()));
     must(files_.makeFolder(folder.outbox()));

@@ -40,7 +40,7 @@ private:
     SimulatedClock clock_{*fromIso("2025-09-01T08:00Z")};
     SeededRandom random_{1};
     Uuid7Source ids_{clock_, random_};
-    support::MemoryKeyStore keyStore_;
+    support::MemoryKeyStore keysAtFirst_, keyStore_;  // a day file may make the desk take a new key
     support::MemoryFileSystem files_;
     std::unique_ptr<cellar::Cellar> desk_;
     sqlite3* atFirst_ = nullptr;
