@@ -285,6 +285,10 @@ int reinstate(Session& session, const CutOptions& options)
     if (!owner) {
         return session.refuse(owner.error());
     }
+    if (!*owner) {
+        return session.refuse({ErrorCode::Malformed, "owner key", "nothing",
+                               "the file owner.key, or the digits on its sheet"});
+    }
     const auto done = cellar::reinstate(**cellar, **owner, *device, options.reason);
     if (!done) {
         return session.refuse(done.error());

@@ -77,6 +77,7 @@ TEST_F(DeskTrust, ALostDeskIsCutOffAndLetInAgainByTheOwner)
     EXPECT_EQ(desk("house", {"settle", key, "2"}).exit, 1);
 
     EXPECT_EQ(desk("house", {"reinstate", "Second", "--owner-key", "1234"}).exit, 2);
+    EXPECT_EQ(desk("house", {"reinstate", "Second", "--owner-key", ""}).exit, 2);
     const std::string zeros(64, '0');
     EXPECT_EQ(desk("house", {"reinstate", "Second", "--owner-key", zeros}).exit, 2);
     ASSERT_EQ(desk("house", {"reinstate", "Second", "--owner-key", in("house/owner.key")}).exit, 0);
