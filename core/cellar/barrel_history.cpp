@@ -14,7 +14,8 @@ using ledger::Row;
 
 namespace {
 
-Result<void> readScores(Database& database, std::vector<TasteRow>& tastings)
+Result<void> readScores(Database& database, const SubjectId& barrel,
+                        std::vector<TasteRow>& tastings)
 {
     for (TasteRow& taste : tastings) {
         SPILE_TRY(database.each(
@@ -22,13 +23,13 @@ Result<void> readScores(Database& database, std::vector<TasteRow>& tastings)
                 taste.scores[row.text(0)] = row.integerIfAny(1);
                 return Result<void>();
             },
-            query_text::scoresOf, taste.entry));
+            query_text::scoresOf, barrel, taste.entry));
         SPILE_TRY(database.each(
             [&](const Row& row) {
                 taste.faults[row.text(0)] = row.integer(1);
                 return Result<void>();
             },
-            query_text::faultsOf, taste.entry));
+            query_text::faultsOf, barrel, taste.entry));
     }
     return {};
 }
@@ -134,7 +135,7 @@ Result<BarrelHistory> historyOf(Database& database, const SubjectId& barrel)
                                              [](const Row& row, TasteRow& taste) {
                                                  taste.liking = row.integerIfAny(own);
                                              }));
-    SPILE_TRY(readScores(database, tastings));
+    SPILE_TRY(readScores(database, barrel, tastings));
     SPILE_ASSIGN(readings,
                  factsOf<ReadingRow>(database, query_text::readings, barrel, readReading));
     SPILE_ASSIGN(photos, factsOf<PhotoRow>(database, query_text::photos, barrel,

@@ -74,7 +74,7 @@ Result<void> readTastes(Database& database, BenchWhole& bench)
                     taste.scores[row.text(0)] = row.integerIfAny(1);
                     return Result<void>();
                 },
-                query_text::scoresOf, taste.taste));
+                query_text::scoresOf, bench.bench, taste.taste));
         }
     }
     return {};

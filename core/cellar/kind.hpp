@@ -20,6 +20,7 @@ struct KindSpec {
     std::span<const KindField> fields;
     bool aboutBarrel = false;  // its subject is a barrel, whose summary it may change
     bool followed = false;     // looked up by the entry that it answers: beer is traced by it
+    bool bySubject = false;    // many to a subject and read together, never alone by their entry
 };
 
 [[nodiscard]] std::span<const KindSpec> allKinds();

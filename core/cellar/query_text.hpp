@@ -94,9 +94,9 @@ inline constexpr std::string_view climates =
     "SELECT at_ms, temp_mc, humidity_e1 FROM state_climate WHERE subject = ? AND voided = 0 "
     "ORDER BY when_ms, device, seq";
 inline constexpr std::string_view scoresOf =
-    "SELECT attribute, score FROM state_taste_scores WHERE entry = ?";
+    "SELECT attribute, score FROM state_taste_scores WHERE subject = ? AND entry = ?";
 inline constexpr std::string_view faultsOf =
-    "SELECT fault, strength FROM state_taste_faults WHERE entry = ?";
+    "SELECT fault, strength FROM state_taste_faults WHERE subject = ? AND entry = ?";
 inline constexpr std::string_view attachedTo =
     "SELECT a.sha256, a.bytes, coalesce(p.present, 0) FROM state_attached AS a LEFT JOIN photo AS "
     "p USING(sha256) "
@@ -139,7 +139,8 @@ inline constexpr std::string_view windowsOfTarget =
     "ORDER BY row";
 inline constexpr std::string_view scoredSinceFill =
     "SELECT DISTINCT s.attribute FROM state_taste AS t JOIN state_taste_scores AS s "
-    "ON s.entry = t.entry WHERE t.subject = ? AND t.voided = 0 AND t.when_ms >= "
+    "ON s.subject = t.subject AND s.entry = t.entry WHERE t.subject = ? AND t.voided = 0 AND "
+    "t.when_ms >= "
     "(SELECT when_ms FROM state_fill WHERE entry = ?) ORDER BY s.attribute";
 
 inline constexpr std::string_view batchOfBarrel = "SELECT b.batch, " SPILE_NAME(
@@ -169,7 +170,9 @@ inline constexpr std::string_view glassesOfFlight =
 inline constexpr std::string_view tastesOfFlight =
     "SELECT glass, person, entry FROM state_taste WHERE flight = ? AND voided = 0";
 inline constexpr std::string_view glassOfTaste =
-    "SELECT flight, glass FROM state_taste WHERE entry = ?";
+    "SELECT flight, glass FROM state_taste WHERE subject = (SELECT subject FROM entry WHERE id = "
+    "?1) "
+    "AND entry = ?1";
 
 // What speaks against a barrel: the look over it that was the latest in this fill, and what its
 // last tasting found. A tasting is all sheets of half a day.
@@ -182,10 +185,12 @@ inline constexpr std::string_view lastLook =
     "LIMIT 1) FROM state_barrel_now AS b WHERE b.subject = ?";
 inline constexpr std::string_view lastFaults =
     "SELECT f.fault, f.strength " SPILE_LAST_TASTING
-    "CROSS JOIN state_taste_faults AS f ON f.entry = t.entry WHERE b.subject = ?";
+    "CROSS JOIN state_taste_faults AS f ON f.subject = t.subject AND f.entry = t.entry WHERE "
+    "b.subject = ?";
 inline constexpr std::string_view lastAcidity =
     "SELECT max(s.score) " SPILE_LAST_TASTING
-    "CROSS JOIN state_taste_scores AS s ON s.entry = t.entry AND s.attribute = 'acidity' "
+    "CROSS JOIN state_taste_scores AS s ON s.subject = t.subject AND s.entry = t.entry AND "
+    "s.attribute = 'acidity' "
     "WHERE b.subject = ?";
 
 // Outlooks as they are kept: see acts/foreseeing.hpp.
@@ -247,11 +252,13 @@ inline constexpr std::string_view stayEnds =
     "ORDER BY when_ms, device, seq";
 inline constexpr std::string_view stayScores =
     "SELECT f.entry, f.when_ms, f.person, s.attribute, s.score, f.flight, f.glass FROM "
-    "state_taste AS f CROSS JOIN state_taste_scores AS s ON s.entry = f.entry WHERE f.subject = ? "
+    "state_taste AS f CROSS JOIN state_taste_scores AS s ON s.subject = f.subject AND s.entry = "
+    "f.entry WHERE f.subject = ? "
     "AND f.voided = 0 AND s.score IS NOT NULL ORDER BY f.when_ms, f.device, f.seq, s.row";
 inline constexpr std::string_view stayDirections =
     "SELECT f.when_ms, d.attribute, d.direction FROM state_direction AS f CROSS JOIN "
-    "state_direction_directions AS d ON d.entry = f.entry WHERE f.subject = ? AND f.voided = 0 "
+    "state_direction_directions AS d ON d.subject = f.subject AND d.entry = f.entry WHERE "
+    "f.subject = ? AND f.voided = 0 "
     "ORDER BY f.when_ms, f.device, f.seq, d.row";
 inline constexpr std::string_view stayDraws =
     "SELECT when_ms, volume_ml, draw_method FROM state_draw WHERE subject = ? AND voided = 0 "

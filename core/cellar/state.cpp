@@ -122,9 +122,9 @@ Result<void> State::removeAll(Database& database, const EntryId& id, const ledge
         return {};
     }
     const KindStatements& statements = statements_.at(kind->kind);
-    SPILE_TRY(database.execute(statements.remove, id));
+    SPILE_TRY(database.execute(statements.remove, id, core.subject));
     for (const auto& item : statements.items) {
-        SPILE_TRY(database.execute(item.clear, id));
+        SPILE_TRY(database.execute(item.clear, id, core.subject));
     }
     if (kind->aboutBarrel) {
         touched_.insert(core.subject);
@@ -291,7 +291,7 @@ Result<void> State::writeFact(Database& database, const KindSpec& kind, const En
         }
     }
     SPILE_TRY(runBound(database, statements.upsert, values));
-    SPILE_TRY(writeItems(database, statements, id, effective.fields));
+    SPILE_TRY(writeItems(database, statements, id, core.subject, effective.fields));
     SPILE_TRY(noteUnsettled(database, id, voided, effective.twoValues));
     std::int64_t row = 0;
     for (const ledger::PhotoRef& photo : core.photos) {
@@ -321,10 +321,11 @@ Result<void> State::noteUnsettled(Database& database, const EntryId& id, bool vo
 }
 
 Result<void> State::writeItems(Database& database, const KindStatements& statements,
-                               const EntryId& id, const ledger::Fields& fields)
+                               const EntryId& id, const SubjectId& subject,
+                               const ledger::Fields& fields)
 {
     for (const auto& item : statements.items) {
-        SPILE_TRY(database.execute(item.clear, id));
+        SPILE_TRY(database.execute(item.clear, id, subject));
         const auto value = fields.find(static_cast<std::uint32_t>(item.field));
         const auto* rows = value == fields.end() ? nullptr : value->second.as<ledger::List>();
         if (rows == nullptr) {
@@ -332,7 +333,7 @@ Result<void> State::writeItems(Database& database, const KindStatements& stateme
         }
         std::int64_t number = 0;
         for (const ledger::Value& row : *rows) {
-            std::vector<Bound> values = {id, number++};
+            std::vector<Bound> values = {id, subject, number++};
             for (const ledger::Value& column : *row.as<ledger::List>()) {
                 values.push_back(boundOf(column));
             }

@@ -76,7 +76,8 @@ private:
                                                     bool voided, bool twoValues);
     [[nodiscard]] static Result<void> writeItems(ledger::Database& database,
                                                  const KindStatements& statements,
-                                                 const EntryId& id, const ledger::Fields& fields);
+                                                 const EntryId& id, const SubjectId& subject,
+                                                 const ledger::Fields& fields);
 
     std::unordered_map<std::string_view, KindStatements> statements_;  // by kind
     std::map<std::string, std::string> contents_;  // by table: the statement that reads it whole

@@ -11,7 +11,7 @@ namespace {
 // `when_ms` when it counts as having: a date in the future is one of recording, so that it never
 // wins by being one.
 constexpr std::string_view commonColumns =
-    "entry BLOB PRIMARY KEY, subject BLOB NOT NULL, device BLOB NOT NULL, seq INTEGER NOT NULL, "
+    "entry BLOB NOT NULL, subject BLOB NOT NULL, device BLOB NOT NULL, seq INTEGER NOT NULL, "
     "at_ms INTEGER NOT NULL, when_ms INTEGER NOT NULL, answers BLOB, voided INTEGER NOT NULL, "
     "amended INTEGER NOT NULL, two_values INTEGER NOT NULL, flawed INTEGER NOT NULL";
 constexpr std::string_view commonNames =
@@ -33,9 +33,13 @@ std::string_view sqlType(FieldType type)
     return "BLOB";
 }
 
-KindStatements::ItemTable itemTable(std::string_view kind, const FieldSpec& spec)
+// What is many to a subject lies together by subject: a barrel's page reads few pages of the file,
+// and so do a day's records of a barrel, however many barrels there are.
+std::string_view keyOf(const KindSpec& kind) { return kind.bySubject ? "subject, entry" : "entry"; }
+
+KindStatements::ItemTable itemTable(const KindSpec& kind, const FieldSpec& spec)
 {
-    const std::string table = itemTableOf(kind, spec.field);
+    const std::string table = itemTableOf(kind.kind, spec.field);
     std::string columns;
     std::string names;
     std::string places;
@@ -45,10 +49,12 @@ KindStatements::ItemTable itemTable(std::string_view kind, const FieldSpec& spec
         places += ", ?";
     }
     return {spec.field,
-            "CREATE %TEMP% TABLE " + table + "(entry BLOB NOT NULL, row INTEGER NOT NULL" +
-                columns + ", PRIMARY KEY(entry, row)) STRICT, WITHOUT ROWID;\n",
-            "DELETE FROM " + table + " WHERE entry = ?",
-            "INSERT INTO " + table + "(entry, row" + names + ") VALUES(?, ?" + places + ")"};
+            "CREATE %TEMP% TABLE " + table +
+                "(entry BLOB NOT NULL, subject BLOB NOT NULL, row INTEGER NOT NULL" + columns +
+                ", PRIMARY KEY(" + std::string(keyOf(kind)) + ", row)) STRICT, WITHOUT ROWID;\n",
+            "DELETE FROM " + table + " WHERE entry = ? AND subject = ?",
+            "INSERT INTO " + table + "(entry, subject, row" + names + ") VALUES(?, ?, ?" + places +
+                ")"};
 }
 
 constexpr const char* tables = R"sql(
@@ -317,16 +323,17 @@ KindStatements statementsOf(const KindSpec& kind)
     for (const KindField& field : kind.fields) {
         const FieldSpec& spec = specOf(field.field);
         if (spec.type == FieldType::List) {
-            made.items.push_back(itemTable(kind.kind, spec));
+            made.items.push_back(itemTable(kind, spec));
             continue;
         }
         columns += ", " + std::string(spec.name) + " " + std::string(sqlType(spec.type));
         names += ", " + std::string(spec.name);
         places += ", ?";
     }
-    made.create = "CREATE %TEMP% TABLE " + table + "(" + columns +
-                  ") STRICT, WITHOUT ROWID;\nCREATE INDEX %SCHEMA%" + table + "_subject ON " +
-                  table + "(subject, when_ms, device, seq) WHERE voided = 0;\n";
+    made.create = "CREATE %TEMP% TABLE " + table + "(" + columns + ", PRIMARY KEY(" +
+                  std::string(keyOf(kind)) + ")) STRICT, WITHOUT ROWID;\nCREATE INDEX %SCHEMA%" +
+                  table + "_subject ON " + table +
+                  "(subject, when_ms, device, seq) WHERE voided = 0;\n";
     const auto has = [&](Field field) {
         return std::any_of(kind.fields.begin(), kind.fields.end(),
                            [&](const KindField& own) { return own.field == field; });
@@ -350,7 +357,7 @@ KindStatements statementsOf(const KindSpec& kind)
         }
     }
     made.upsert = "INSERT OR REPLACE INTO " + table + "(" + names + ") VALUES(" + places + ")";
-    made.remove = "DELETE FROM " + table + " WHERE entry = ?";
+    made.remove = "DELETE FROM " + table + " WHERE entry = ? AND subject = ?";
     made.exists = "SELECT 1 FROM " + table + " WHERE subject = ? AND voided = 0 LIMIT 1";
     return made;
 }

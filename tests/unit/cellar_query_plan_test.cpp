@@ -73,7 +73,7 @@ TEST(QueryPlan, ShowsAScanWhereThereIsOne)
     EXPECT_TRUE(scans(planOf(database, "SELECT * FROM state_draw")));
     EXPECT_TRUE(hasLine(planOf(database, "SELECT code FROM state_barrel_now ORDER BY mark"),
                         "TEMP B-TREE"));
-    EXPECT_FALSE(scans(planOf(database, "SELECT 1 FROM state_draw WHERE entry = ?")));
+    EXPECT_FALSE(scans(planOf(database, "SELECT 1 FROM state_fill WHERE entry = ?")));
 }
 
 TEST(BarrelLists, GiveTwoThousandBarrelsPageByPageEachOnce)
