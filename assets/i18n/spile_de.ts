@@ -4709,10 +4709,6 @@
         <translation>%1 hat einen neuen Code. Ein Etikett für den Boden drucken.</translation>
     </message>
     <message>
-        <source>Settled: the fill is taken back.</source>
-        <translation>Geklärt: Die Füllung ist zurückgenommen.</translation>
-    </message>
-    <message>
         <source>Settled: the old key is cut off.</source>
         <translation>Geklärt: Der alte Schlüssel ist abgeschnitten.</translation>
     </message>
@@ -4742,6 +4738,52 @@
     <message>
         <source>The code that it shows: %1</source>
         <translation>Der Code, den es zeigt: %1</translation>
+    </message>
+    <message>
+        <source>Two devices gauged it within ten minutes.</source>
+        <translation>Zwei Geräte haben den Füllstand innerhalb von zehn Minuten erfasst.</translation>
+    </message>
+    <message>
+        <source>A record says more than it holds.</source>
+        <translation>Ein Eintrag nennt mehr, als hineinpasst.</translation>
+    </message>
+    <message>
+        <source>More was drawn than was in it.</source>
+        <translation>Es wurde mehr entnommen, als darin war.</translation>
+    </message>
+    <message>
+        <source>They may be two looks, or one that two people recorded. Take back the one too many, or say that both are right; until then both are kept.</source>
+        <translation>Das können zwei Messungen sein oder eine, die zwei Leute eingetragen haben. Nimm die überzählige zurück, oder sage, dass beide stimmen; bis dahin bleiben beide.</translation>
+    </message>
+    <message>
+        <source>Take back the record that is wrong, or correct it on the barrel&apos;s page, or its size there; until then it counts as it stands.</source>
+        <translation>Nimm den falschen Eintrag zurück, oder berichtige ihn oder die Größe auf der Seite des Fasses; bis dahin zählt er, wie er ist.</translation>
+    </message>
+    <message>
+        <source>A draw was recorded twice, or a top-up or a gauge is missing. Take back what did not happen, or record what is missing; until then it counts as empty of beer.</source>
+        <translation>Eine Entnahme wurde doppelt eingetragen, oder ein Nachfüllen oder ein Füllstand fehlt. Nimm zurück, was nicht war, oder trage nach, was fehlt; bis dahin zählt das Fass als leer.</translation>
+    </message>
+    <message>
+        <source>Take it back: %1 %2</source>
+        <comment>gauged, 190 l</comment>
+        <translation>Zurücknehmen: %1 %2</translation>
+    </message>
+    <message>
+        <source>Take it back: %1</source>
+        <comment>gauged</comment>
+        <translation>Zurücknehmen: %1</translation>
+    </message>
+    <message>
+        <source>Both are right</source>
+        <translation>Beide stimmen</translation>
+    </message>
+    <message>
+        <source>Settled: it is taken back.</source>
+        <translation>Geklärt: Der Eintrag ist zurückgenommen.</translation>
+    </message>
+    <message>
+        <source>Settled: both stay.</source>
+        <translation>Geklärt: Beide bleiben.</translation>
     </message>
 </context>
 <context>

@@ -2,6 +2,7 @@
 
 #include "core/cellar/folding.hpp"
 #include "core/cellar/settling.hpp"
+#include "core/cellar/volume_doubts.hpp"
 
 #include <algorithm>
 #include <array>
@@ -47,7 +48,7 @@ struct Fill {
 struct Registered {
     std::string code;
     std::optional<std::string> mark, spirit;
-    std::optional<std::int64_t> sizeMl, fillsBefore, emptiedMs;
+    std::optional<std::int64_t> sizeMl, fullMl, fillsBefore, emptiedMs;
     std::optional<SubjectId> place;
 };
 
@@ -61,15 +62,12 @@ Result<std::optional<Registered>> registered(Database& database, const SubjectId
 {
     return database.first(
         [](const Row& row) {
-            return Registered{row.text(0),
-                              row.textIfAny(1),
-                              row.textIfAny(2),
-                              row.integerIfAny(3),
-                              row.integerIfAny(4),
-                              row.integerIfAny(5),
-                              row.idIfAny<SubjectId>(6)};
+            return Registered{row.text(0),         row.textIfAny(1),         row.textIfAny(2),
+                              row.integerIfAny(3), row.integerIfAny(4),      row.integerIfAny(5),
+                              row.integerIfAny(6), row.idIfAny<SubjectId>(7)};
         },
-        "SELECT coalesce(code, ''), mark, spirit, size_ml, fills_before, emptied_ms, place "
+        "SELECT coalesce(code, ''), mark, spirit, size_ml, full_ml, fills_before, emptied_ms, "
+        "place "
         "FROM state_barrel "
         "WHERE subject = ? AND voided = 0 ORDER BY when_ms, device, seq, entry LIMIT 1",
         barrel);
@@ -128,7 +126,8 @@ Result<std::optional<SubjectId>> latestPlace(Database& database, const SubjectId
 }
 
 // The newest gauge, or the fill where there is none, less what was drawn since and with what was
-// added. A gauge that only says "at least" or "at most" does not count.
+// added; below 0 if more went out than there was. A gauge that only says "at least" or "at most"
+// does not count.
 Result<std::optional<std::int64_t>> volumeHeld(Database& database, const SubjectId& barrel,
                                                const Fill& fill)
 {
@@ -156,7 +155,7 @@ Result<std::optional<std::int64_t>> volumeHeld(Database& database, const Subject
                                          "SELECT coalesce(sum(volume_ml), 0) FROM state_top_up "
                                          "WHERE " SPILE_SINCE,
                                          barrel, known.whenMs));
-    return std::optional(std::max<std::int64_t>(0, *known.volumeMl - drawn + added));
+    return std::optional(*known.volumeMl - drawn + added);
 }
 
 struct Latest {
@@ -232,14 +231,6 @@ std::optional<Instant> nextLeakLook(const BarrelFacts& facts)
     return std::nullopt;
 }
 
-Result<void> note(Database& database, Unsettled what, const SubjectId& barrel, bool open)
-{
-    return database.execute(
-        open ? std::string_view("INSERT OR IGNORE INTO state_unsettled(what, entry) VALUES(?, ?)")
-             : std::string_view("DELETE FROM state_unsettled WHERE what = ? AND entry = ?"),
-        static_cast<std::int64_t>(what), barrel);
-}
-
 // Two devices may have filled one barrel, neither knowing of the other.
 Result<void> noteFills(Database& database, const SubjectId& barrel,
                        const std::optional<Emptied>& emptied)
@@ -254,7 +245,7 @@ Result<void> noteFills(Database& database, const SubjectId& barrel,
                                   "SELECT count(*) FROM state_fill WHERE subject = ? AND "
                                   "voided = 0 AND (when_ms, device, seq, entry) > (?, ?, ?, ?)",
                                   barrel, since.whenMs, since.device, since.seq, since.entry));
-    return note(database, Unsettled::FilledTwice, barrel, fills > 1);
+    return noteBarrel(database, Unsettled::FilledTwice, barrel, fills > 1);
 }
 
 // Whichever barrels have the code now: each of them, if there are several.
@@ -268,7 +259,7 @@ Result<void> noteCode(Database& database, const std::string& code)
         },
         "SELECT subject FROM state_barrel_now WHERE code = ?", code));
     for (const SubjectId& barrel : all) {
-        SPILE_TRY(note(database, Unsettled::SameCode, barrel, all.size() > 1));
+        SPILE_TRY(noteBarrel(database, Unsettled::SameCode, barrel, all.size() > 1));
     }
     return {};
 }
@@ -284,8 +275,9 @@ Result<void> removeSummary(Database& database, const SubjectId& barrel,
                            const std::optional<std::string>& code)
 {
     SPILE_TRY(database.execute("DELETE FROM state_barrel_now WHERE subject = ?", barrel));
-    SPILE_TRY(note(database, Unsettled::SameCode, barrel, false));
-    SPILE_TRY(note(database, Unsettled::FilledTwice, barrel, false));
+    SPILE_TRY(noteBarrel(database, Unsettled::SameCode, barrel, false));
+    SPILE_TRY(noteBarrel(database, Unsettled::FilledTwice, barrel, false));
+    SPILE_TRY(forgetVolumeDoubts(database, barrel));
     return code ? noteCode(database, *code) : Result<void>();
 }
 
@@ -338,14 +330,20 @@ Result<void> writeBarrelSummary(Database& database, const SubjectId& barrel)
         facts.filledToTheDay = fill->precision.value_or(precisionDay) == precisionDay;
         SPILE_ASSIGN(since, latestSince(database, barrel, sinceMs));
         SPILE_ASSIGN(held, volumeHeld(database, barrel, *fill));
+        SPILE_TRY(noteVolumeDoubts(database, barrel,
+                                   {sinceMs, own->fullMl, own->sizeMl, fill->volumeMl, held}));
         SPILE_ASSIGN(fills, fillNumber(database, barrel, own->fillsBefore));
         SPILE_TRY(readVerdict(database, barrel, sinceMs, facts));
         latest = since;
-        volumeMl = held;
+        if (held) {
+            volumeMl = std::max<std::int64_t>(0, *held);
+        }
         number = fills;
         facts.lastTasted = instant(latest.tasteMs);
         facts.lastLooked =
             instant(std::max({latest.tasteMs, latest.gaugeMs, latest.drawMs, latest.checkMs}));
+    } else {
+        SPILE_TRY(forgetVolumeDoubts(database, barrel));
     }
     const NextStep next = nextStep(facts);
     const bool full = facts.filled;

@@ -44,13 +44,34 @@ inline constexpr std::string_view deviceName =
 inline constexpr std::string_view liveVoids =
     "SELECT entry FROM state_void WHERE target = ? AND voided = 0 ORDER BY entry";
 inline constexpr std::string_view liveFills =
-    "SELECT entry, when_ms, device FROM state_fill WHERE subject = ? AND voided = 0 ORDER BY "
+    "SELECT entry, when_ms, device, volume_ml FROM state_fill WHERE subject = ? AND voided = 0 "
+    "ORDER BY "
     "when_ms DESC, device DESC, seq DESC LIMIT ?";
+
+// What was recorded of the beer in a barrel since it was filled: kind, entry, when_ms, device,
+// volume_ml, amended.
+inline constexpr std::string_view filledSince =
+    "SELECT (SELECT when_ms FROM state_fill AS f WHERE f.entry = b.fill) FROM state_barrel_now AS "
+    "b "
+    "WHERE b.subject = ? AND b.filled = 1";
+inline constexpr std::string_view gaugesSince =
+    "SELECT 'gauge', entry, when_ms, device, volume_ml, amended FROM state_gauge WHERE subject = ? "
+    "AND voided = 0 AND when_ms >= ? AND coalesce(bound, 0) = 0 "
+    "ORDER BY when_ms, device, seq, entry LIMIT ?";
+inline constexpr std::string_view largestVolumes =
+    "SELECT 'fill', entry, when_ms, device, volume_ml, amended FROM state_fill WHERE subject = ?1 "
+    "AND voided = 0 AND when_ms >= ?2 UNION ALL SELECT 'gauge', entry, when_ms, device, volume_ml, "
+    "amended FROM state_gauge WHERE subject = ?1 AND voided = 0 AND when_ms >= ?2 AND "
+    "coalesce(bound, 0) = 0 ORDER BY 5 DESC, 3 DESC, 2 LIMIT ?3";
+inline constexpr std::string_view largestDraws =
+    "SELECT 'draw', entry, when_ms, device, volume_ml, amended FROM state_draw WHERE subject = ?1 "
+    "AND voided = 0 AND when_ms >= ?2 ORDER BY 5 DESC, 3 DESC, 2 LIMIT ?3";
 
 inline constexpr std::array settling = {
     unsettledRecords, unsettledBarrels, copiedDevices, limitedDevices, nextWaitingDevice,
     waitingOfDevice,  isTrusted,        newerRecords,  isCutOff,       isOwner,
     isUnsettled,      setAsideOf,       barrelName,    lotName,        deviceName,
-    liveVoids,        liveFills};
+    liveVoids,        liveFills,        filledSince,   gaugesSince,    largestVolumes,
+    largestDraws};
 
 }  // namespace spile::cellar::query_text

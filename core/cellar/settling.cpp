@@ -3,6 +3,7 @@
 #include "core/cellar/effective.hpp"
 #include "core/cellar/kind.hpp"
 #include "core/cellar/settle_query_text.hpp"
+#include "core/cellar/volume_doubts.hpp"
 
 #include <algorithm>
 #include <array>
@@ -19,7 +20,7 @@ constexpr std::size_t keyDigits = 8;
 std::string keyOf(Unsettled what, const std::string& hex)
 {
     // Ids of barrels begin with their time: the end tells them apart.
-    const bool barrel = what == Unsettled::SameCode || what == Unsettled::FilledTwice;
+    const bool barrel = what >= Unsettled::SameCode && what <= Unsettled::Overdrawn;
     return barrel ? hex.substr(hex.size() - keyDigits) : hex.substr(0, keyDigits);
 }
 
@@ -50,7 +51,9 @@ public:
         for (const Unsettled what : {Unsettled::TwoValues, Unsettled::VoidedAndCorrected}) {
             SPILE_TRY(records(what));
         }
-        for (const Unsettled what : {Unsettled::SameCode, Unsettled::FilledTwice}) {
+        for (const Unsettled what :
+             {Unsettled::SameCode, Unsettled::FilledTwice, Unsettled::GaugedTwice,
+              Unsettled::Overfull, Unsettled::Overdrawn}) {
             SPILE_TRY(barrels(what));
         }
         SPILE_TRY(copied());
@@ -63,43 +66,39 @@ public:
 private:
     Result<void> records(Unsettled what)
     {
-        const std::size_t first = rows_.size();
-        SPILE_TRY(database_.each(
-            [&](const Row& row) {
-                UnsettledRow made;
-                made.what = what;
-                made.entry = row.id<EntryId>(1);
-                made.key = keyOf(what, made.entry.hex());
-                made.kind = row.text(2);
-                made.subject = row.id<SubjectId>(3);
-                made.at = instantFromMs(row.integer(4));
-                made.device = row.id<DeviceId>(5);
-                made.count = 1;
-                rows_.push_back(std::move(made));
-                return Result<void>();
-            },
-            query_text::unsettledRecords, static_cast<std::int64_t>(what),
-            static_cast<std::int64_t>(what), limit_));
-        for (std::size_t i = first; i < rows_.size(); ++i) {
-            SPILE_TRY(nameRow(rows_[i]));
-        }
-        return {};
+        return named(what, query_text::unsettledRecords, [](const Row& row, UnsettledRow& made) {
+            made.entry = row.id<EntryId>(1);
+            made.key = keyOf(made.what, made.entry.hex());
+            made.kind = row.text(2);
+            made.subject = row.id<SubjectId>(3);
+            made.at = instantFromMs(row.integer(4));
+            made.device = row.id<DeviceId>(5);
+            made.count = 1;
+        });
     }
 
     Result<void> barrels(Unsettled what)
+    {
+        return named(what, query_text::unsettledBarrels, [](const Row& row, UnsettledRow& made) {
+            made.subject = row.id<SubjectId>(1);
+            made.key = keyOf(made.what, made.subject.hex());
+        });
+    }
+
+    // Names are looked up once the rows are read.
+    template <class Read>
+    Result<void> named(Unsettled what, std::string_view sql, Read read)
     {
         const std::size_t first = rows_.size();
         SPILE_TRY(database_.each(
             [&](const Row& row) {
                 UnsettledRow made;
                 made.what = what;
-                made.subject = row.id<SubjectId>(1);
-                made.key = keyOf(what, made.subject.hex());
+                read(row, made);
                 rows_.push_back(std::move(made));
                 return Result<void>();
             },
-            query_text::unsettledBarrels, static_cast<std::int64_t>(what),
-            static_cast<std::int64_t>(what), limit_));
+            sql, static_cast<std::int64_t>(what), static_cast<std::int64_t>(what), limit_));
         for (std::size_t i = first; i < rows_.size(); ++i) {
             SPILE_TRY(nameRow(rows_[i]));
         }
@@ -235,6 +234,12 @@ private:
                 return {};
             case Unsettled::FilledTwice:
                 return fills();
+            case Unsettled::GaugedTwice:
+                return gauges();
+            case Unsettled::Overfull:
+                return takeBacks(largestVolumes(database_, row_.subject));
+            case Unsettled::Overdrawn:
+                return takeBacks(largestDraws(database_, row_.subject));
             case Unsettled::Copied:
                 add(Settling::CutOff);
                 return {};
@@ -292,20 +297,45 @@ private:
     Result<void> fills()
     {
         constexpr int most = 10;
-        std::vector<DeviceId> devices;
+        std::vector<VolumeRecord> all;
         SPILE_TRY(database_.each(
             [&](const Row& row) {
-                Choice& choice = add(Settling::TakeBack);
-                choice.entry = row.id<EntryId>(0);
-                choice.at = instantFromMs(row.integer(1));
-                choice.kind = "fill";
-                devices.push_back(row.id<DeviceId>(2));
+                all.push_back({"fill", row.id<EntryId>(0), instantFromMs(row.integer(1)),
+                               row.id<DeviceId>(2), row.integerIfAny(3), false});
                 return Result<void>();
             },
             query_text::liveFills, row_.subject, most));
-        for (std::size_t i = 0; i < devices.size(); ++i) {
-            SPILE_ASSIGN(name, deviceNameOf(database_, devices[i]));
-            choices_[i].deviceName = name;
+        return takeBacks(std::move(all));
+    }
+
+    // That both are right is said by the last one's own volume once more.
+    Result<void> gauges()
+    {
+        SPILE_ASSIGN(all, gaugesTwice(database_, row_.subject));
+        SPILE_TRY(takeBacks(all));
+        if (!all.empty()) {
+            Choice& keep = add(Settling::KeepBoth);
+            keep.entry = all.back().entry;
+            keep.field = static_cast<std::uint32_t>(Field::VolumeMl);
+            keep.value =
+                all.back().volumeMl ? ledger::Value(*all.back().volumeMl) : ledger::Value();
+        }
+        return {};
+    }
+
+    Result<void> takeBacks(const Result<std::vector<VolumeRecord>>& records)
+    {
+        if (!records) {
+            return tl::unexpected(records.error());
+        }
+        for (const VolumeRecord& record : *records) {
+            SPILE_ASSIGN(name, deviceNameOf(database_, record.device));
+            Choice& choice = add(Settling::TakeBack);
+            choice.entry = record.entry;
+            choice.kind = record.kind;
+            choice.at = record.at;
+            choice.deviceName = name;
+            choice.volumeMl = record.volumeMl;
         }
         return {};
     }
@@ -331,6 +361,14 @@ private:
 };
 
 }  // namespace
+
+Result<void> noteBarrel(Database& database, Unsettled what, const SubjectId& barrel, bool open)
+{
+    return database.execute(
+        open ? std::string_view("INSERT OR IGNORE INTO state_unsettled(what, entry) VALUES(?, ?)")
+             : std::string_view("DELETE FROM state_unsettled WHERE what = ? AND entry = ?"),
+        static_cast<std::int64_t>(what), barrel);
+}
 
 Result<std::vector<UnsettledRow>> toSettle(Database& database, int limit)
 {

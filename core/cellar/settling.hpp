@@ -16,11 +16,14 @@ enum class Unsettled : std::uint8_t {
     VoidedAndCorrected = 2,  ///< it was taken back on one and corrected on another
     SameCode = 3,            ///< two barrels have one code
     FilledTwice = 4,         ///< a barrel was filled twice without being emptied between
-    Copied = 5,              ///< a device's key has signed two records with one number
-    SetAside = 6,            ///< a device that was cut off, or does not belong, has records that
+    GaugedTwice = 5,         ///< two devices gauged it within ten minutes: two looks, or one twice
+    Overfull = 6,            ///< its fill or a gauge says more than it holds
+    Overdrawn = 7,           ///< more went out of it than was in it
+    Copied = 8,              ///< a device's key has signed two records with one number
+    SetAside = 9,            ///< a device that was cut off, or does not belong, has records that
                              ///< count nowhere
-    Waiting = 7,             ///< a device that nobody has admitted has records
-    Newer = 8,               ///< records that need a newer program
+    Waiting = 10,            ///< a device that nobody has admitted has records
+    Newer = 11,              ///< records that need a newer program
 };
 
 struct UnsettledRow {
@@ -36,6 +39,10 @@ struct UnsettledRow {
     std::uint64_t count = 0;  // of records
 };
 
+/// Note that there is something to decide about a barrel, or that there is nothing any more.
+[[nodiscard]] Result<void> noteBarrel(ledger::Database& database, Unsettled what,
+                                      const SubjectId& barrel, bool open);
+
 /// All that is to be settled, the records first; at most `limit` of each kind.
 [[nodiscard]] Result<std::vector<UnsettledRow>> toSettle(ledger::Database& database, int limit);
 /// How much there is, counted up to 100.
@@ -48,6 +55,7 @@ enum class Settling : std::uint8_t {
     BringBack,   ///< it counts, as it was corrected
     NewCode,     ///< this barrel gets a new code, and a new label
     TakeBack,    ///< this record is taken back
+    KeepBoth,    ///< both are right: this one is confirmed
     CutOff,      ///< what the old key signs from here on counts no more
     Adopt,       ///< this record counts
     Admit,       ///< the device belongs to the cellar
@@ -58,9 +66,10 @@ struct Choice {
     EntryId entry;      // the correction, void, fill or record
     SubjectId subject;  // the barrel
     std::uint32_t field = 0;
-    ledger::Value value;     // null: without a value
-    std::string kind;        // of the record
-    std::string deviceName;  // who says so
+    ledger::Value value;                   // null: without a value
+    std::optional<std::int64_t> volumeMl;  // that the record says
+    std::string kind;                      // of the record
+    std::string deviceName;                // who says so
     Instant at{};
 };
 

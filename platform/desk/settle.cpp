@@ -29,6 +29,12 @@ const char* nameOf(Unsettled what)
             return "same_code";
         case Unsettled::FilledTwice:
             return "filled_twice";
+        case Unsettled::GaugedTwice:
+            return "gauged_twice";
+        case Unsettled::Overfull:
+            return "overfull";
+        case Unsettled::Overdrawn:
+            return "overdrawn";
         case Unsettled::Copied:
             return "copied";
         case Unsettled::SetAside:
@@ -61,6 +67,13 @@ std::string worded(const UnsettledRow& row)
             return row.about +
                    ": filled twice without being emptied between. The later fill is "
                    "shown.";
+        case Unsettled::GaugedTwice:
+            return row.about +
+                   ": two devices gauged it within ten minutes. Two looks, or one recorded twice?";
+        case Unsettled::Overfull:
+            return row.about + ": its fill or a gauge says more than it holds.";
+        case Unsettled::Overdrawn:
+            return row.about + ": more was drawn than was in it. It counts as empty of beer.";
         case Unsettled::Copied:
             return row.about +
                    ": copied, or set back to an earlier state. Both branches count; "
@@ -109,7 +122,10 @@ std::string worded(const Choice& choice)
         case Settling::NewCode:
             return "it gets a new code, and needs a new label";
         case Settling::TakeBack:
-            return "take back the fill of " + when + " by " + choice.deviceName;
+            return "take back the " + choice.kind + " of " + when + " by " + choice.deviceName +
+                   (choice.volumeMl ? ", " + std::to_string(*choice.volumeMl) + " ml" : "");
+        case Settling::KeepBoth:
+            return "both are right";
         case Settling::CutOff:
             return "cut the old key off here";
         case Settling::Adopt:

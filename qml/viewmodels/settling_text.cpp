@@ -51,6 +51,12 @@ QString SettlingText::what(const cellar::UnsettledRow& row)
             return tr("Another barrel has the same code.");
         case Unsettled::FilledTwice:
             return tr("It was filled twice and not emptied between.");
+        case Unsettled::GaugedTwice:
+            return tr("Two devices gauged it within ten minutes.");
+        case Unsettled::Overfull:
+            return tr("A record says more than it holds.");
+        case Unsettled::Overdrawn:
+            return tr("More was drawn than was in it.");
         case Unsettled::Copied:
             return tr("This device was copied or set back.");
         case Unsettled::SetAside:
@@ -97,6 +103,18 @@ QString SettlingText::consequence(const cellar::UnsettledRow& row)
             return tr(
                 "One of these fills did not happen, or an emptying was not recorded. Take back the "
                 "one that did not happen; until then the later one counts.");
+        case Unsettled::GaugedTwice:
+            return tr(
+                "They may be two looks, or one that two people recorded. Take back the one too "
+                "many, or say that both are right; until then both are kept.");
+        case Unsettled::Overfull:
+            return tr(
+                "Take back the record that is wrong, or correct it on the barrel's page, or its "
+                "size there; until then it counts as it stands.");
+        case Unsettled::Overdrawn:
+            return tr(
+                "A draw was recorded twice, or a top-up or a gauge is missing. Take back what did "
+                "not happen, or record what is missing; until then it counts as empty of beer.");
         case Unsettled::Copied:
             return tr(
                 "Two copies have recorded under one key. The records of both are kept. The device "
@@ -120,6 +138,23 @@ QString SettlingText::consequence(const cellar::UnsettledRow& row)
     return {};
 }
 
+// A fill by what went in, another record by what it says: "Take it back: gauged 190 l".
+QString SettlingText::takeBack(const cellar::Choice& choice, const ChoiceFacts& facts,
+                               const Formats& formats)
+{
+    const auto fill = facts.fills.find(choice.entry);
+    if (fill != facts.fills.end() && !fill->second.isEmpty()) {
+        return tr("Take this fill back: %1").arg(fill->second);
+    }
+    if (choice.kind == "fill" && !choice.volumeMl) {
+        return tr("Take this fill back");
+    }
+    const QString done = word("done " + choice.kind);
+    return choice.volumeMl ? tr("Take it back: %1 %2", "gauged, 190 l")
+                                 .arg(done, formats.volume(volumeFromMl(*choice.volumeMl)))
+                           : tr("Take it back: %1", "gauged").arg(done);
+}
+
 QString SettlingText::choice(const cellar::UnsettledRow& row, const cellar::Choice& choice,
                              const ChoiceFacts& facts, const Formats& formats)
 {
@@ -137,12 +172,10 @@ QString SettlingText::choice(const cellar::UnsettledRow& row, const cellar::Choi
             return tr("It counts, as corrected");
         case Settling::NewCode:
             return tr("Give %1 a new code").arg(about(row));
-        case Settling::TakeBack: {
-            const auto fill = facts.fills.find(choice.entry);
-            return fill == facts.fills.end() || fill->second.isEmpty()
-                       ? tr("Take this fill back")
-                       : tr("Take this fill back: %1").arg(fill->second);
-        }
+        case Settling::TakeBack:
+            return takeBack(choice, facts, formats);
+        case Settling::KeepBoth:
+            return tr("Both are right");
         case Settling::CutOff:
             return tr("Cut the old key off");
         case Settling::Adopt: {
@@ -183,7 +216,9 @@ QString SettlingText::done(const cellar::UnsettledRow& row, const cellar::Choice
         case Settling::NewCode:
             return tr("%1 has a new code. Print a label for its head.").arg(about(row));
         case Settling::TakeBack:
-            return tr("Settled: the fill is taken back.");
+            return tr("Settled: it is taken back.");
+        case Settling::KeepBoth:
+            return tr("Settled: both stay.");
         case Settling::CutOff:
             return tr("Settled: the old key is cut off.");
         case Settling::Adopt:

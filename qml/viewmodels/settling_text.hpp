@@ -37,6 +37,10 @@ public:
                                       const QString& name);
     [[nodiscard]] static QString allCount(std::uint64_t records);
     [[nodiscard]] static QString deskOnly();
+
+private:
+    [[nodiscard]] static QString takeBack(const cellar::Choice& choice, const ChoiceFacts& facts,
+                                          const Formats& formats);
 };
 
 /// Whether only a device that may admit others can do that.

@@ -27,6 +27,12 @@ protected:
 
     void SetUp() override { fleet.exchangeAll(); }
 
+    void pass(Milliseconds time)
+    {
+        for (std::size_t i = 0; i < fleet.size(); ++i) {
+            fleet.at(i).clock.pass(time);
+        }
+    }
     EntryId draw(std::size_t device)
     {
         fleet.at(device).clock.pass(std::chrono::minutes(1));
@@ -178,6 +184,103 @@ TEST_F(ToSettle, OneOfTwoFillsIsTakenBack)
     EXPECT_EQ(open.front().what, Unsettled::FilledTwice);
     EXPECT_EQ(choices(1, open.front()).size(), 2U);
     choose(1, open.front(), 0);
+    expectQuiet();
+}
+
+TEST_F(ToSettle, OneOfTwoGaugesIsTakenBack)
+{
+    for (const std::size_t i : {std::size_t{1}, std::size_t{2}}) {
+        ASSERT_TRUE(recordGauge(
+            fleet.cellar(i),
+            {.barrel = barrel, .volume = litres(40.0 + static_cast<double>(i)), .method = "dip"}));
+        EXPECT_TRUE(rows(i).empty());
+        pass(std::chrono::minutes(4));
+    }
+    fleet.exchangeAll();
+    const auto open = rows(1);
+    ASSERT_EQ(open.size(), 1U);
+    EXPECT_EQ(open.front().what, Unsettled::GaugedTwice);
+    EXPECT_EQ(open.front().subject, barrel);
+    const auto all = choices(1, open.front());
+    ASSERT_EQ(all.size(), 3U);
+    EXPECT_EQ(all[0].volumeMl, 41'000);
+    EXPECT_EQ(all[1].volumeMl, 42'000);
+    EXPECT_EQ(all[2].does, Settling::KeepBoth);
+    choose(1, open.front(), 0);
+    expectQuiet();
+    EXPECT_EQ(historyOf(fleet.cellar(0).database(), barrel)->gauges.size(), 1U);
+}
+
+TEST_F(ToSettle, TwoLooksOfTwoPeopleAreBothKept)
+{
+    const auto gauge = [&](std::size_t i) {
+        ASSERT_TRUE(recordGauge(fleet.cellar(i),
+                                {.barrel = barrel, .volume = litres(40.0), .method = "dip"}));
+        pass(std::chrono::minutes(3));
+    };
+    gauge(1);
+    gauge(2);
+    gauge(0);
+    fleet.exchangeAll();
+    for (int i = 0; i < 2; ++i) {  // three gauges: two pairs
+        const auto open = rows(2);
+        ASSERT_EQ(open.size(), 1U) << i;
+        const auto all = choices(2, open.front());
+        choose(2, open.front(), all.size() - 1);
+    }
+    expectQuiet();
+    EXPECT_EQ(historyOf(fleet.cellar(0).database(), barrel)->gauges.size(), 3U);
+}
+
+TEST_F(ToSettle, GaugesOfOneDeviceOrFarApartAreNoMatter)
+{
+    for (int i = 0; i < 2; ++i) {
+        ASSERT_TRUE(recordGauge(fleet.cellar(1),
+                                {.barrel = barrel, .volume = litres(40.0), .method = "dip"}));
+    }
+    pass(std::chrono::minutes(11));
+    ASSERT_TRUE(
+        recordGauge(fleet.cellar(2), {.barrel = barrel, .volume = litres(40.0), .method = "dip"}));
+    expectQuiet();
+}
+
+TEST_F(ToSettle, MoreDrawnThanThereWasIsTakenBack)
+{
+    ASSERT_TRUE(
+        recordGauge(fleet.cellar(0), {.barrel = barrel, .volume = litres(20.0), .method = "dip"}));
+    fleet.exchangeAll();
+    pass(std::chrono::minutes(1));
+    for (const std::size_t i : {std::size_t{1}, std::size_t{2}}) {
+        ASSERT_TRUE(recordDraw(fleet.cellar(i),
+                               {.barrel = barrel, .volume = litres(15.0), .method = "valve"}));
+        EXPECT_TRUE(rows(i).empty());
+    }
+    fleet.exchangeAll();
+    const auto open = rows(0);
+    ASSERT_EQ(open.size(), 1U);
+    EXPECT_EQ(open.front().what, Unsettled::Overdrawn);
+    EXPECT_EQ(choices(0, open.front()).front().volumeMl, 15'000);
+    EXPECT_EQ((*barrelById(fleet.cellar(0).database(), barrel))->volume, litres(0.0));
+    choose(0, open.front(), 0);
+    expectQuiet();
+    EXPECT_EQ((*barrelById(fleet.cellar(0).database(), barrel))->volume, litres(5.0));
+}
+
+TEST_F(ToSettle, MoreThanABarrelHoldsIsTakenBack)
+{
+    const auto made = registerBarrel(fleet.cellar(0), {.mark = "Port 2", .size = litres(100.0)});
+    ASSERT_TRUE(made);
+    ASSERT_TRUE(recordFill(
+        fleet.cellar(0),
+        {.barrel = made->barrel, .batch = fleet.small().batch, .volume = litres(110.0)}));
+    EXPECT_TRUE(rows(0).empty()) << "a barrel holds a little more than it is sold as";
+    ASSERT_TRUE(recordGauge(fleet.cellar(0),
+                            {.barrel = made->barrel, .volume = litres(111.0), .method = "dip"}));
+    const auto open = rows(0);
+    ASSERT_EQ(open.size(), 1U);
+    EXPECT_EQ(open.front().what, Unsettled::Overfull);
+    EXPECT_EQ(choices(0, open.front()).front().kind, "gauge");
+    choose(0, open.front(), 0);
     expectQuiet();
 }
 

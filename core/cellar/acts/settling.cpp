@@ -66,6 +66,7 @@ Result<void> settle(Cellar& cellar, const UnsettledRow& row, const Choice& choic
     SPILE_TRY(needOpen(cellar, row, choice));
     switch (choice.does) {
         case Settling::SetValue:
+        case Settling::KeepBoth:
             return nothing(amend(cellar, choice.entry, {{choice.field, choice.value}}));
         case Settling::KeepVoided:
         case Settling::TakeBack:
