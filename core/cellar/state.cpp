@@ -12,7 +12,6 @@
 
 namespace spile::cellar {
 
-using ledger::Bound;
 using ledger::Database;
 using ledger::Row;
 
@@ -237,7 +236,7 @@ bool dropUnsound(const KindSpec& kind, ledger::Fields& fields)
     return fields.size() != before;
 }
 
-Bound boundOf(const ledger::Value& value)
+ledger::Bound boundOf(const ledger::Value& value)
 {
     if (const auto* integer = value.as<std::int64_t>()) {
         return *integer;
@@ -254,7 +253,8 @@ Bound boundOf(const ledger::Value& value)
     return std::nullopt;
 }
 
-Result<void> runBound(Database& database, std::string_view sql, std::span<const Bound> values)
+Result<void> runBound(Database& database, std::string_view sql,
+                      std::span<const ledger::Bound> values)
 {
     return database.eachBound([](const Row&) { return Result<void>(); }, sql, values);
 }
@@ -272,21 +272,21 @@ Result<void> State::writeFact(Database& database, const KindSpec& kind, const En
     SPILE_ASSIGN(voided, isVoided(database, id));
 
     const KindStatements& statements = statements_.at(kind.kind);
-    std::vector<Bound> values = {id,
-                                 core.subject,
-                                 core.device,
-                                 static_cast<std::int64_t>(core.seq),
-                                 toMs(core.eventTime()),
-                                 toMs(std::min(core.eventTime(), core.recorded)),
-                                 core.target,
-                                 voided ? 1 : 0,
-                                 effective.amended ? 1 : 0,
-                                 effective.twoValues ? 1 : 0,
-                                 flawed ? 1 : 0};
+    std::vector<ledger::Bound> values = {id,
+                                         core.subject,
+                                         core.device,
+                                         static_cast<std::int64_t>(core.seq),
+                                         toMs(core.eventTime()),
+                                         toMs(std::min(core.eventTime(), core.recorded)),
+                                         core.target,
+                                         voided ? 1 : 0,
+                                         effective.amended ? 1 : 0,
+                                         effective.twoValues ? 1 : 0,
+                                         flawed ? 1 : 0};
     for (const KindField& field : kind.fields) {
         if (specOf(field.field).type != FieldType::List) {
             const auto value = effective.fields.find(static_cast<std::uint32_t>(field.field));
-            values.push_back(value == effective.fields.end() ? Bound(std::nullopt)
+            values.push_back(value == effective.fields.end() ? ledger::Bound(std::nullopt)
                                                              : boundOf(value->second));
         }
     }
@@ -333,7 +333,7 @@ Result<void> State::writeItems(Database& database, const KindStatements& stateme
         }
         std::int64_t number = 0;
         for (const ledger::Value& row : *rows) {
-            std::vector<Bound> values = {id, subject, number++};
+            std::vector<ledger::Bound> values = {id, subject, number++};
             for (const ledger::Value& column : *row.as<ledger::List>()) {
                 values.push_back(boundOf(column));
             }
@@ -365,16 +365,16 @@ Result<Sha256> State::root(Database& database)
                 out.array(static_cast<std::size_t>(row.columns()));
                 for (int i = 0; i < row.columns(); ++i) {
                     switch (row.type(i)) {
-                        case Bound::Type::Integer:
+                        case ledger::Bound::Type::Integer:
                             out.integer(row.integer(i));
                             break;
-                        case Bound::Type::Text:
+                        case ledger::Bound::Type::Text:
                             out.text(row.text(i));
                             break;
-                        case Bound::Type::Blob:
+                        case ledger::Bound::Type::Blob:
                             out.bytes(row.blob(i));
                             break;
-                        case Bound::Type::Null:
+                        case ledger::Bound::Type::Null:
                             out.null();
                             break;
                     }

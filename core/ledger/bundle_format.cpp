@@ -27,7 +27,7 @@ enum Key : std::uint64_t {
 constexpr std::uint64_t format = 1;
 constexpr std::size_t headCountMax = 100'000;
 
-tl::unexpected<Error> damaged(std::string what)
+tl::unexpected<Error> damagedHeader(std::string what)
 {
     return fail(ErrorCode::Damaged, bag::header, std::move(what), "copy it again");
 }
@@ -38,7 +38,7 @@ Result<void> readId(CborReader& in, Id& into)
     SPILE_ASSIGN(bytes, in.bytes());
     const auto id = Id::fromBytes(bytes);
     if (!id) {
-        return damaged("an id has the wrong size");
+        return damagedHeader("an id has the wrong size");
     }
     into = *id;
     return {};
@@ -54,7 +54,7 @@ Result<void> readNumber(CborReader& in, std::uint64_t& into)
 Result<void> expectArray(CborReader& in, std::size_t count)
 {
     SPILE_ASSIGN(found, in.array());
-    return found == count ? Result<void>() : damaged("a list of the wrong length");
+    return found == count ? Result<void>() : damagedHeader("a list of the wrong length");
 }
 
 Result<void> readOne(CborReader& in, Head& head)
@@ -75,7 +75,7 @@ Result<void> readOne(CborReader& in, ChainRange& range)
     SPILE_TRY(readId(in, range.end));
     if (range.first == 0 || range.last < range.first ||
         (range.first == 1) != range.before.isZero()) {
-        return damaged("a range that cannot be");
+        return damagedHeader("a range that cannot be");
     }
     return {};
 }
@@ -91,7 +91,7 @@ Result<void> readList(CborReader& in, std::vector<T>& into)
 {
     SPILE_ASSIGN(count, in.array());
     if (count > headCountMax) {
-        return damaged("a list too long");
+        return damagedHeader("a list too long");
     }
     for (std::size_t i = 0; i < count; ++i) {
         SPILE_TRY(readOne(in, into.emplace_back()));
@@ -232,7 +232,7 @@ Result<BundleHeader> decodeHeader(ByteView bytes)
     }
     constexpr std::uint64_t all = (std::uint64_t{1} << (Program + 1)) - 2;
     if (seen != all || !in.atEnd()) {
-        return damaged("a part is missing or too much");
+        return damagedHeader("a part is missing or too much");
     }
     return header;
 }

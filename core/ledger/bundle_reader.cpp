@@ -13,7 +13,7 @@ namespace {
 constexpr std::uint64_t tagBytesMax = std::uint64_t{8} << 20U;
 constexpr std::uint64_t entryFileBytesMax = std::uint64_t{16} << 20U;
 
-tl::unexpected<Error> damaged(const std::string& what)
+tl::unexpected<Error> damagedBundle(const std::string& what)
 {
     return fail(ErrorCode::Damaged, "day file", what, "copy it again");
 }
@@ -50,7 +50,7 @@ Result<Bytes> BundleReader::member(const std::string& name, std::uint64_t bytesM
 {
     const ZipMember* found = zip_.find(top_ + name);
     if (found == nullptr) {
-        return damaged(name + " is missing");
+        return damagedBundle(name + " is missing");
     }
     return zip_.readWhole(*found, bytesMax);
 }
@@ -61,7 +61,7 @@ Result<Bytes> BundleReader::checkedMember(const std::string& name, std::uint64_t
     const Manifest& manifest = name.starts_with("data/") ? payload_ : tags_;
     const auto listed = manifest.find(name);
     if (listed == manifest.end() || listed->second != sha256(bytes)) {
-        return damaged(name);
+        return damagedBundle(name);
     }
     return std::move(bytes);
 }
@@ -69,7 +69,7 @@ Result<Bytes> BundleReader::checkedMember(const std::string& name, std::uint64_t
 Result<void> BundleReader::readFrame()
 {
     if (zip_.members().empty()) {
-        return damaged("it is empty");
+        return damagedBundle("it is empty");
     }
     const std::string& first = zip_.members().front().name;
     top_ = first.substr(0, first.find('/') + 1);
@@ -107,7 +107,7 @@ Result<void> BundleReader::checkNames() const
         const bool known = name == bag::header || name == bag::readMe || isEntryFile(name) ||
                            (isPhoto(name) && photoHash(name) == hash);
         if (!known) {
-            return damaged(name);
+            return damagedBundle(name);
         }
         listed.insert(top_ + name);
     }
@@ -115,7 +115,8 @@ Result<void> BundleReader::checkNames() const
     for (const ZipMember& member : zip_.members()) {
         held.insert(member.name);
     }
-    return held == listed ? Result<void>() : damaged("its files are not those its manifests list");
+    return held == listed ? Result<void>()
+                          : damagedBundle("its files are not those its manifests list");
 }
 
 Result<void> BundleReader::checkKeys()
@@ -123,14 +124,14 @@ Result<void> BundleReader::checkKeys()
     SPILE_ASSIGN(signatureBytes, member(bag::signature, tagBytesMax));
     SPILE_ASSIGN(signature, decodeSignature(signatureBytes));
     if (deviceIdOf(signature.key) != header_.from || !verifyBundle(signature, identity_)) {
-        return damaged(bag::signature);
+        return damagedBundle(bag::signature);
     }
     for (const PublicKey& key : header_.keys) {
         keys_.emplace(deviceIdOf(key), key);
     }
     for (const ChainRange& range : header_.ranges) {
         if (!keys_.contains(range.device)) {
-            return damaged("a device's key is missing");
+            return damagedBundle("a device's key is missing");
         }
     }
     return {};
@@ -143,7 +144,7 @@ Result<void> BundleReader::verifyStreamed(const std::string& name)
         hash.add(chunk);
         return Result<void>();
     }));
-    return hash.finish() == payload_.at(name) ? Result<void>() : damaged(name);
+    return hash.finish() == payload_.at(name) ? Result<void>() : damagedBundle(name);
 }
 
 Result<void> BundleReader::verify(const CellarId& cellar, SignatureCheck check, const Job& job,
@@ -155,7 +156,7 @@ Result<void> BundleReader::verify(const CellarId& cellar, SignatureCheck check, 
                     "this is cellar " + cellar.hex().substr(0, 8));
     }
     if (photos().size() != header_.photos) {
-        return damaged("its header counts other photos");
+        return damagedBundle("its header counts other photos");
     }
     std::uint64_t done = 0;
     const std::uint64_t total = header_.entries + header_.photos;

@@ -13,7 +13,7 @@ constexpr std::uint64_t falseValue = 20;
 constexpr std::uint64_t trueValue = 21;
 constexpr std::uint64_t nullValue = 22;
 
-tl::unexpected<Error> damaged(std::string what)
+tl::unexpected<Error> damagedCbor(std::string what)
 {
     return fail(ErrorCode::Damaged, "record", std::move(what));
 }
@@ -61,7 +61,7 @@ void CborWriter::text(std::string_view value)
 Result<CborReader::Head> CborReader::head()
 {
     if (rest_.empty()) {
-        return damaged("ends early");
+        return damagedCbor("ends early");
     }
     const unsigned major = rest_[0] >> 5U;
     const unsigned info = rest_[0] & 31U;
@@ -70,11 +70,11 @@ Result<CborReader::Head> CborReader::head()
         return Head{major, info};
     }
     if (info > 27) {
-        return damaged("indefinite or reserved length");
+        return damagedCbor("indefinite or reserved length");
     }
     const std::size_t size = std::size_t{1} << (info - 24);
     if (rest_.size() <= size) {
-        return damaged("ends early");
+        return damagedCbor("ends early");
     }
     std::uint64_t argument = 0;
     for (std::size_t i = 1; i <= size; ++i) {
@@ -82,7 +82,7 @@ Result<CborReader::Head> CborReader::head()
     }
     const std::uint64_t shortest = size == 1 ? 24 : std::uint64_t{1} << (4 * size);
     if (argument < shortest) {
-        return damaged("number not in its shortest form");
+        return damagedCbor("number not in its shortest form");
     }
     rest_ = rest_.subspan(size + 1);
     return Head{major, argument};
@@ -101,14 +101,14 @@ Result<CborType> CborReader::peek() const
     if (next.major == Simple && next.argument == nullValue) {
         return CborType::Null;
     }
-    return damaged("tag, float or unknown simple value");
+    return damagedCbor("tag, float or unknown simple value");
 }
 
 Result<std::uint64_t> CborReader::argumentOf(unsigned major)
 {
     SPILE_ASSIGN(next, head());
     if (next.major != major) {
-        return damaged("another type than expected");
+        return damagedCbor("another type than expected");
     }
     return next.argument;
 }
@@ -120,7 +120,7 @@ Result<std::int64_t> CborReader::integer()
     SPILE_ASSIGN(next, head());
     if (next.major > Negative ||
         next.argument > static_cast<std::uint64_t>(std::numeric_limits<std::int64_t>::max())) {
-        return damaged("not an integer of 64 bits");
+        return damagedCbor("not an integer of 64 bits");
     }
     const auto value = static_cast<std::int64_t>(next.argument);
     return next.major == Unsigned ? value : -1 - value;
@@ -130,7 +130,7 @@ Result<ByteView> CborReader::string(unsigned major)
 {
     SPILE_ASSIGN(size, argumentOf(major));
     if (size > rest_.size()) {
-        return damaged("ends early");
+        return damagedCbor("ends early");
     }
     const ByteView value = rest_.first(size);
     rest_ = rest_.subspan(size);
@@ -143,7 +143,7 @@ Result<std::string_view> CborReader::text()
 {
     SPILE_ASSIGN(value, string(TextString));
     if (!isUtf8(asText(value))) {
-        return damaged("text is not UTF-8");
+        return damagedCbor("text is not UTF-8");
     }
     return asText(value);
 }
@@ -152,7 +152,7 @@ Result<bool> CborReader::boolean()
 {
     SPILE_ASSIGN(value, argumentOf(Simple));
     if (value != falseValue && value != trueValue) {
-        return damaged("another type than expected");
+        return damagedCbor("another type than expected");
     }
     return value == trueValue;
 }
@@ -161,7 +161,7 @@ Result<void> CborReader::null()
 {
     SPILE_ASSIGN(value, argumentOf(Simple));
     if (value != nullValue) {
-        return damaged("another type than expected");
+        return damagedCbor("another type than expected");
     }
     return {};
 }
@@ -170,7 +170,7 @@ Result<std::size_t> CborReader::array()
 {
     SPILE_ASSIGN(count, argumentOf(Array));
     if (count > rest_.size()) {
-        return damaged("ends early");
+        return damagedCbor("ends early");
     }
     return count;
 }
@@ -179,7 +179,7 @@ Result<std::size_t> CborReader::map()
 {
     SPILE_ASSIGN(count, argumentOf(Map));
     if (count > rest_.size() / 2) {
-        return damaged("ends early");
+        return damagedCbor("ends early");
     }
     return count;
 }
@@ -201,7 +201,7 @@ Result<void> CborReader::skipPairs(std::size_t count, int depth)
         const ByteView key = before.first(before.size() - rest_.size());
         if (i > 0 && !std::lexicographical_compare(previous.begin(), previous.end(), key.begin(),
                                                    key.end())) {
-            return damaged("map keys out of order or twice");
+            return damagedCbor("map keys out of order or twice");
         }
         previous = key;
         SPILE_TRY(skip(depth));
@@ -232,7 +232,7 @@ Result<void> CborReader::skip(int depth)
             break;
     }
     if (depth == 0) {
-        return damaged("nested too deep");
+        return damagedCbor("nested too deep");
     }
     if (type == CborType::Array) {
         SPILE_ASSIGN(count, array());

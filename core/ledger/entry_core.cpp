@@ -95,7 +95,7 @@ void writeTimes(CborWriter& out, const Entry& entry)
     }
 }
 
-tl::unexpected<Error> damaged(std::string what)
+tl::unexpected<Error> damagedCore(std::string what)
 {
     return fail(ErrorCode::Damaged, "record", std::move(what));
 }
@@ -106,7 +106,7 @@ Result<Id> readId(CborReader& in)
     SPILE_ASSIGN(bytes, in.bytes());
     const auto id = Id::fromBytes(bytes);
     if (!id) {
-        return damaged("an id has the wrong size");
+        return damagedCore("an id has the wrong size");
     }
     return *id;
 }
@@ -115,7 +115,7 @@ Result<std::uint64_t> readUpTo(CborReader& in, std::uint64_t highest)
 {
     SPILE_ASSIGN(value, in.unsignedInteger());
     if (value > highest) {
-        return damaged("a number is too large");
+        return damagedCore("a number is too large");
     }
     return value;
 }
@@ -124,7 +124,7 @@ Result<Instant> readInstant(CborReader& in)
 {
     SPILE_ASSIGN(ms, in.integer());
     if (ms < toMs(earliestTime) || ms > toMs(latestTime)) {
-        return damaged("a time outside the calendar");
+        return damagedCore("a time outside the calendar");
     }
     return instantFromMs(ms);
 }
@@ -133,7 +133,7 @@ Result<void> expectArray(CborReader& in, std::size_t count)
 {
     SPILE_ASSIGN(found, in.array());
     if (found != count) {
-        return damaged("a list of the wrong length");
+        return damagedCore("a list of the wrong length");
     }
     return {};
 }
@@ -153,7 +153,7 @@ public:
         SPILE_TRY(readMeaning());
         SPILE_TRY(readLists());
         if (pairsLeft_ != 0 || !in_.atEnd()) {
-            return damaged("more than the known keys");
+            return damagedCore("more than the known keys");
         }
         return std::move(entry_);
     }
@@ -178,7 +178,7 @@ private:
     {
         SPILE_ASSIGN(there, next(key));
         return there ? Result<void>()
-                     : damaged("key " + std::to_string(key) + " missing or out of order");
+                     : damagedCore("key " + std::to_string(key) + " missing or out of order");
     }
     template <class T>
     Result<void> needId(std::uint64_t key, T& into)
@@ -208,7 +208,7 @@ private:
         entry_.seq = seq;
         SPILE_TRY(needId(Previous, entry_.previous));
         if (seq == 0 || (seq == 1) != entry_.previous.isZero()) {
-            return damaged("chain number and previous entry disagree");
+            return damagedCore("chain number and previous entry disagree");
         }
         return {};
     }
@@ -240,7 +240,7 @@ private:
             SPILE_ASSIGN(time, readInstant(in_));
             SPILE_ASSIGN(zone, in_.integer());
             if (zone < -zoneMinutesMax || zone > zoneMinutesMax) {
-                return damaged("a zone outside +-18 h");
+                return damagedCore("a zone outside +-18 h");
             }
             entry_.at = EventTime{time, static_cast<int>(zone)};
         }
@@ -250,7 +250,7 @@ private:
             SPILE_ASSIGN(index, readUpTo(in_, std::numeric_limits<std::uint16_t>::max()));
             SPILE_ASSIGN(count, readUpTo(in_, std::numeric_limits<std::uint16_t>::max()));
             if (index >= count) {
-                return damaged("a group index beyond its count");
+                return damagedCore("a group index beyond its count");
             }
             entry_.group =
                 Group{static_cast<std::uint32_t>(index), static_cast<std::uint32_t>(count)};
@@ -263,7 +263,7 @@ private:
         SPILE_TRY(need(Kind));
         SPILE_ASSIGN(kind, in_.text());
         if (kind.empty() || kind.size() > kindCharsMax) {
-            return damaged("a kind of the wrong length");
+            return damagedCore("a kind of the wrong length");
         }
         entry_.kind = kind;
         SPILE_TRY(need(KindVersion));
@@ -295,7 +295,7 @@ private:
         }
         SPILE_ASSIGN(count, in_.array());
         if (count == 0 || count > overwritesMax) {
-            return damaged("a list of the wrong length");
+            return damagedCore("a list of the wrong length");
         }
         for (std::size_t i = 0; i < count; ++i) {
             SPILE_ASSIGN(id, readId<EntryId>(in_));
@@ -312,7 +312,7 @@ private:
         }
         SPILE_ASSIGN(count, in_.array());
         if (count == 0 || count > photosMax) {
-            return damaged("a list of the wrong length");
+            return damagedCore("a list of the wrong length");
         }
         for (std::size_t i = 0; i < count; ++i) {
             SPILE_TRY(expectArray(in_, 2));

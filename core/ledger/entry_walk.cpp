@@ -7,7 +7,7 @@ namespace spile::ledger {
 
 namespace {
 
-tl::unexpected<Error> damaged(const std::string& what)
+tl::unexpected<Error> damagedFile(const std::string& what)
 {
     return fail(ErrorCode::Damaged, "day file", what, "copy it again");
 }
@@ -23,12 +23,12 @@ Result<VerifiedEntry> EntryWalk::next(SignedEntry entry)
     VerifiedEntry found{std::move(entry), id, std::move(core)};
     if (found.core.bodyBytes != found.entry.body.size() ||
         sha256(found.entry.body) != found.core.bodyHash) {
-        return damaged("body of record " + placeOf(found.core));
+        return damagedFile("body of record " + placeOf(found.core));
     }
     CborReader body(found.entry.body);
     SPILE_TRY(body.item());
     if (!body.atEnd()) {
-        return damaged("body of record " + placeOf(found.core));
+        return damagedFile("body of record " + placeOf(found.core));
     }
     SPILE_TRY(fits(found));
     return found;
@@ -37,18 +37,18 @@ Result<VerifiedEntry> EntryWalk::next(SignedEntry entry)
 Result<void> EntryWalk::fits(const VerifiedEntry& entry)
 {
     if (range_ == header_.ranges.size()) {
-        return damaged("more records than its header says");
+        return damagedFile("more records than its header says");
     }
     const ChainRange& range = header_.ranges[range_];
     const Entry& core = entry.core;
     const EntryId& expected = inRange_ == 0 ? range.before : previous_;
     if (core.cellar != header_.cellar || core.device != range.device ||
         core.seq != range.first + inRange_ || core.previous != expected) {
-        return damaged("record " + placeOf(core) + " is out of its chain");
+        return damagedFile("record " + placeOf(core) + " is out of its chain");
     }
     const bool lastOfRange = core.seq == range.last;
     if (lastOfRange && entry.id != range.end) {
-        return damaged("record " + placeOf(core) + " is not the one its header names");
+        return damagedFile("record " + placeOf(core) + " is not the one its header names");
     }
     SPILE_TRY(fitsGroup(entry, lastOfRange));
     SPILE_TRY(isSigned(entry, lastOfRange));
@@ -68,13 +68,13 @@ Result<void> EntryWalk::fitsGroup(const VerifiedEntry& entry, bool lastOfRange)
     const std::optional<Group>& group = entry.core.group;
     const bool continues = open_ ? group == open_ : !group || group->index == 0;
     if (!continues) {
-        return damaged("record " + placeOf(entry.core) + " breaks a group");
+        return damagedFile("record " + placeOf(entry.core) + " breaks a group");
     }
     open_ = group && group->index + 1 < group->count
                 ? std::optional(Group{group->index + 1, group->count})
                 : std::nullopt;
     if (open_ && lastOfRange) {
-        return damaged("record " + placeOf(entry.core) + " leaves a group unfinished");
+        return damagedFile("record " + placeOf(entry.core) + " leaves a group unfinished");
     }
     return {};
 }
@@ -92,7 +92,7 @@ Result<void> EntryWalk::isSigned(const VerifiedEntry& entry, bool lastOfRange)
 Result<void> EntryWalk::finish()
 {
     if (range_ != header_.ranges.size() || seen_ != header_.entries) {
-        return damaged("fewer records than its header says");
+        return damagedFile("fewer records than its header says");
     }
     return signatures_.finish();
 }

@@ -12,6 +12,9 @@
 /// The records of a ZIP file, as zip.hpp describes it.
 namespace spile::ledger {
 
+/// Files are read and written in pieces of so many bytes.
+inline constexpr std::size_t chunkSize = std::size_t{1} << 16U;
+
 /// One member of an archive.
 struct ZipMember {
     std::string name;

@@ -5,8 +5,6 @@
 
 namespace spile::ledger {
 
-static constexpr std::size_t chunkSize = std::size_t{1} << 16U;
-
 static tl::unexpected<Error> refuse(std::string subject, const char* why)
 {
     return fail(ErrorCode::Damaged, std::move(subject), why);

@@ -6,8 +6,6 @@
 
 namespace spile::ledger {
 
-static constexpr std::size_t chunkSize = std::size_t{1} << 16U;
-
 // Gives all bytes of `file` to `consume`, in pieces.
 template <class Consume>
 static Result<void> readAll(InputFile& file, std::uint64_t size, Consume consume)

@@ -7,7 +7,6 @@ namespace spile::outlook {
 
 namespace {
 
-constexpr int pageRows = 200;
 
 }  // namespace
 

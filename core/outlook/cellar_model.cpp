@@ -11,7 +11,6 @@ namespace spile::outlook {
 
 namespace {
 
-constexpr int pageRows = 200;
 constexpr int firstSweeps = 1;
 constexpr int lastSweeps = 3;
 constexpr int roundsForAll = 8;

@@ -15,6 +15,8 @@
 /// What a CellarModel holds. Private to core/outlook.
 namespace spile::outlook {
 
+inline constexpr int pageRows = 200;  // barrels that are read at once
+
 /// The tasters that are told apart; all further ones share the last number.
 class TasterNumbers {
 public:

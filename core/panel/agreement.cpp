@@ -1,5 +1,7 @@
 #include "core/panel/agreement.hpp"
 
+#include "core/panel/least_squares.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -37,11 +39,6 @@ static Result<void> checkCells(const Cells& cells)
         }
     }
     return {};
-}
-
-static double meanOf(const std::vector<double>& values)
-{
-    return std::accumulate(values.begin(), values.end(), 0.0) / static_cast<double>(values.size());
 }
 
 static double square(double x) { return x * x; }

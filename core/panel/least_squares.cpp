@@ -6,7 +6,7 @@
 
 namespace spile::panel {
 
-static double meanOf(const std::vector<double>& x)
+double meanOf(const std::vector<double>& x)
 {
     return std::accumulate(x.begin(), x.end(), 0.0) / static_cast<double>(x.size());
 }

@@ -7,6 +7,9 @@
 
 namespace spile::panel {
 
+/// Return the mean. Requires a value.
+[[nodiscard]] double meanOf(const std::vector<double>& x);
+
 /// A straight fit y = a + b1 x1 + b2 x2 + ..., the columns taken about their means.
 struct StraightFit {
     double mean = 0;             // of y, where all columns are at theirs

@@ -13,7 +13,7 @@ namespace spile::vessel {
 
 namespace {
 
-constexpr double pi = std::numbers::pi;
+using std::numbers::pi;
 
 // Limits are compared in metres, so that the bilge itself is never a digit too long, and told in
 // millimetres.

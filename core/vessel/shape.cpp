@@ -10,7 +10,7 @@ namespace spile::vessel {
 
 namespace {
 
-constexpr double pi = std::numbers::pi;
+using std::numbers::pi;
 constexpr double infinite = std::numeric_limits<double>::infinity();
 
 // a - sin a cos a for small angles, where the difference would lose its digits: with x = 2 a the

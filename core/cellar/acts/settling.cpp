@@ -39,7 +39,7 @@ Result<void> admitNamed(Cellar& cellar, const DeviceId& device, const std::strin
     return {};
 }
 
-Result<void> needOpen(Cellar& cellar, const UnsettledRow& row, const Choice& choice)
+Result<void> needUnsettled(Cellar& cellar, const UnsettledRow& row, const Choice& choice)
 {
     if (row.what == Unsettled::SameCode) {  // the one kind whose choice does not change with it
         SPILE_ASSIGN(open,
@@ -63,7 +63,7 @@ Result<void> needOpen(Cellar& cellar, const UnsettledRow& row, const Choice& cho
 Result<void> settle(Cellar& cellar, const UnsettledRow& row, const Choice& choice,
                     const std::optional<SubjectId>& person, const std::string& name)
 {
-    SPILE_TRY(needOpen(cellar, row, choice));
+    SPILE_TRY(needUnsettled(cellar, row, choice));
     switch (choice.does) {
         case Settling::SetValue:
         case Settling::KeepBoth:
