@@ -3,6 +3,7 @@
 #include "core/cellar/effective.hpp"
 #include "core/cellar/kind.hpp"
 #include "core/cellar/settle_query_text.hpp"
+#include "core/cellar/true_time.hpp"
 
 #include <algorithm>
 #include <array>
@@ -27,11 +28,6 @@ Result<std::string> textOrNone(Database& database, std::string_view sql, ByteVie
 {
     SPILE_ASSIGN(found, database.first([](const Row& row) { return row.textIfAny(0); }, sql, id));
     return found ? found->value_or("") : std::string();
-}
-
-Result<std::string> deviceNameOf(Database& database, const DeviceId& device)
-{
-    return textOrNone(database, query_text::deviceName, device.bytes());
 }
 
 Result<std::string> nameOfSubject(Database& database, const SubjectId& subject)
@@ -72,8 +68,7 @@ private:
                 made.key = keyOf(what, made.entry.hex());
                 made.kind = row.text(2);
                 made.subject = row.id<SubjectId>(3);
-                made.at = instantFromMs(row.integer(4));
-                made.device = row.id<DeviceId>(5);
+                made.device = row.id<DeviceId>(4);
                 made.count = 1;
                 rows_.push_back(std::move(made));
                 return Result<void>();
@@ -81,6 +76,8 @@ private:
             query_text::unsettledRecords, static_cast<std::int64_t>(what),
             static_cast<std::int64_t>(what), limit_));
         for (std::size_t i = first; i < rows_.size(); ++i) {
+            SPILE_ASSIGN(times, countedTimes(database_, rows_[i].entry));
+            rows_[i].at = times.at;
             SPILE_TRY(nameRow(rows_[i]));
         }
         return {};
@@ -109,7 +106,7 @@ private:
     Result<void> nameRow(UnsettledRow& row)
     {
         SPILE_ASSIGN(about, nameOfSubject(database_, row.subject));
-        SPILE_ASSIGN(device, deviceNameOf(database_, row.device));
+        SPILE_ASSIGN(device, nameOfDevice(database_, row.device));
         row.about = about;
         row.deviceName = device;
         return {};
@@ -122,7 +119,7 @@ private:
         made.device = device;
         made.key = keyOf(what, device.hex());
         made.count = count;
-        SPILE_ASSIGN(name, deviceNameOf(database_, device));
+        SPILE_ASSIGN(name, nameOfDevice(database_, device));
         made.deviceName = name;
         made.about = name.empty() ? made.key : name;
         rows_.push_back(std::move(made));
@@ -272,12 +269,13 @@ private:
             if (there) {
                 continue;
             }
-            SPILE_ASSIGN(name, deviceNameOf(database_, rival.device));
+            SPILE_ASSIGN(name, nameOfDevice(database_, rival.device));
             Choice& choice = add(Settling::SetValue);
             choice.field = rival.field;
             choice.value = rival.value;
             choice.deviceName = name;
-            choice.at = rival.at;
+            SPILE_ASSIGN(times, countedTimes(database_, rival.amendment));
+            choice.at = times.at;
         }
         return {};
     }
@@ -304,7 +302,7 @@ private:
             },
             query_text::liveFills, row_.subject, most));
         for (std::size_t i = 0; i < devices.size(); ++i) {
-            SPILE_ASSIGN(name, deviceNameOf(database_, devices[i]));
+            SPILE_ASSIGN(name, nameOfDevice(database_, devices[i]));
             choices_[i].deviceName = name;
         }
         return {};
@@ -313,16 +311,20 @@ private:
     Result<void> recordsSetAside()
     {
         constexpr int most = 200;
-        return database_.each(
+        SPILE_TRY(database_.each(
             [&](const Row& row) {
                 Choice& choice = add(Settling::Adopt);
                 choice.entry = row.id<EntryId>(0);
                 choice.kind = row.text(1);
                 choice.subject = row.id<SubjectId>(2);
-                choice.at = instantFromMs(row.integer(3));
                 return Result<void>();
             },
-            query_text::setAsideOf, row_.device, 0, most);
+            query_text::setAsideOf, row_.device, 0, most));
+        for (Choice& choice : choices_) {
+            SPILE_ASSIGN(times, countedTimes(database_, choice.entry));
+            choice.at = times.at;
+        }
+        return {};
     }
 
     Database& database_;
@@ -331,6 +333,11 @@ private:
 };
 
 }  // namespace
+
+Result<std::string> nameOfDevice(Database& database, const DeviceId& device)
+{
+    return textOrNone(database, query_text::deviceName, device.bytes());
+}
 
 Result<std::vector<UnsettledRow>> toSettle(Database& database, int limit)
 {

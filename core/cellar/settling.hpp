@@ -36,6 +36,9 @@ struct UnsettledRow {
     std::uint64_t count = 0;  // of records
 };
 
+/// Return what a device is called; empty if nobody gave it a name.
+[[nodiscard]] Result<std::string> nameOfDevice(ledger::Database& database, const DeviceId& device);
+
 /// All that is to be settled, the records first; at most `limit` of each kind.
 [[nodiscard]] Result<std::vector<UnsettledRow>> toSettle(ledger::Database& database, int limit);
 /// How much there is, counted up to 100.
