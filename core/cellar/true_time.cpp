@@ -36,9 +36,9 @@ Result<std::vector<Found>> observationsOf(ledger::Database& database, const Devi
 
 bool areNear(Instant a, Instant b) { return std::chrono::abs(a - b) < clockTolerance; }
 
-Instant setRight(Instant clock, Instant truth) { return areNear(clock, truth) ? clock : truth; }
-
 }  // namespace
+
+Instant setRight(Instant clock, Instant truth) { return areNear(clock, truth) ? clock : truth; }
 
 Result<std::optional<Observed>> observationOf(ledger::Database& database, const DeviceId& device,
                                               const BootId& boot)

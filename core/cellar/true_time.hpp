@@ -30,6 +30,9 @@ inline constexpr Milliseconds futureTolerance = std::chrono::minutes(10);
     return core.wall.value_or(core.recorded);
 }
 
+/// Return `clock`, or `truth` where the two differ by clockTolerance or more.
+[[nodiscard]] Instant setRight(Instant clock, Instant truth);
+
 /// The true time at one moment after a start of a device.
 struct Observed {
     EntryId entry;

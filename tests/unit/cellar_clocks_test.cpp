@@ -106,6 +106,19 @@ TEST_F(Clocks, SaidOnThePhoneItselfSetRightBothSidesOfAJump)
     expectOneState();
 }
 
+TEST_F(Clocks, AreSeenBesideAClockThatIsItselfKnownToBeWrong)
+{
+    const Instant truth = clock(2).now() + minutes(10);
+    clock(phone).setWall(clock(phone).now() + hours(5));
+    const EntryId entry = draw(phone);
+    fleet.exchangeUntilQuiet();
+    clock(desk).setWall(clock(desk).now() - days(20));
+    ASSERT_TRUE(observeOwnClock(at(desk), {clock(2).now()}));
+    observe(clock(phone).now());
+    EXPECT_EQ(drawn(entry).at, truth);
+    expectOneState();
+}
+
 TEST_F(Clocks, OfAnotherStartStayAsTheyAre)
 {
     clock(phone).setWall(clock(phone).now() + days(3));

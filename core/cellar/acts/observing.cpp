@@ -69,7 +69,13 @@ Result<EntryId> observeClock(Cellar& cellar, const DeviceId& device, Instant sho
                         "; if it was set since, say the right time on it");
     }
     const Milliseconds since = std::max(shown - last, Milliseconds(0));
-    return record(cellar, {device, newest->boot, newest->sinceBoot + since, shown}, now, person);
+    const Clock& clock = cellar.outside().clock;
+    SPILE_ASSIGN(own, observationOf(cellar.database(), cellar.ledger().device(), clock.bootId()));
+    ledger::EventTime right = now;
+    if (own) {
+        right.time = setRight(now.time, trueTime(*own, clock.sinceBoot()));
+    }
+    return record(cellar, {device, newest->boot, newest->sinceBoot + since, shown}, right, person);
 }
 
 }  // namespace spile::cellar

@@ -13,7 +13,8 @@ namespace spile::cellar {
 [[nodiscard]] Result<EntryId> observeOwnClock(Cellar& cellar, const ledger::EventTime& right,
                                               const std::optional<SubjectId>& person = {});
 
-/// The clock of another device shows `shown`, while this one's shows `now`, which is right.
+/// The clock of another device shows `shown`, while this one's shows `now`, which is right, or was
+/// said to be wrong since the start: then the true time goes.
 ///
 /// The other device may have been started anew since its newest record that is here; that start is
 /// meant all the same, since its clock went on. A clock that was set since then shows nothing about
