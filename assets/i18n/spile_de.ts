@@ -2493,6 +2493,100 @@
     </message>
 </context>
 <context>
+    <name>ClockPage</name>
+    <message>
+        <source>Clock</source>
+        <translation>Uhr</translation>
+    </message>
+    <message>
+        <source>%1, this device</source>
+        <translation>%1, dieses Gerät</translation>
+    </message>
+    <message>
+        <source>This is the right time</source>
+        <translation>So spät ist es jetzt</translation>
+    </message>
+    <message>
+        <source>It shows this time</source>
+        <translation>Diese Zeit zeigt sie</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>Streichen</translation>
+    </message>
+    <message>
+        <source>Newest record</source>
+        <translation>Neuester Eintrag</translation>
+    </message>
+    <message>
+        <source>by its clock</source>
+        <translation>nach seiner Uhr</translation>
+    </message>
+    <message>
+        <source>No record of it is here. Take in a day file from it first.</source>
+        <translation>Von ihm ist kein Eintrag hier. Lies erst eine Tagesdatei von ihm ein.</translation>
+    </message>
+    <message>
+        <source>If this device&apos;s clock was wrong, say what the time is now. What was recorded on it since it was started gets its true time; the records stay as they are.</source>
+        <translation>War die Uhr dieses Geräts falsch, sag, wie spät es jetzt ist. Was seit seinem Start hier eingetragen wurde, bekommt seine wahre Zeit; die Einträge bleiben, wie sie sind.</translation>
+    </message>
+    <message>
+        <source>If its clock is wrong, say what it shows now; this device&apos;s clock must be right. What it recorded since it was started gets its true time.</source>
+        <translation>Geht seine Uhr falsch, sag, was sie jetzt zeigt; die Uhr dieses Geräts muss stimmen. Was das andere seit seinem Start eingetragen hat, bekommt seine wahre Zeit.</translation>
+    </message>
+</context>
+<context>
+    <name>ClockSteps</name>
+    <message>
+        <source>The right time now</source>
+        <translation>Die richtige Zeit jetzt</translation>
+    </message>
+    <message>
+        <source>What it shows now</source>
+        <translation>Was sie jetzt zeigt</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Datum</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>1 day</source>
+        <translation>1 Tag</translation>
+    </message>
+    <message>
+        <source>10 days</source>
+        <translation>10 Tage</translation>
+    </message>
+    <message>
+        <source>Hour</source>
+        <translation>Stunde</translation>
+    </message>
+    <message>
+        <source>1 h</source>
+        <translation>1 h</translation>
+    </message>
+    <message>
+        <source>10 h</source>
+        <translation>10 h</translation>
+    </message>
+    <message>
+        <source>Minute</source>
+        <translation>Minute</translation>
+    </message>
+    <message>
+        <source>1 min</source>
+        <translation>1 min</translation>
+    </message>
+    <message>
+        <source>10 min</source>
+        <translation>10 min</translation>
+    </message>
+</context>
+<context>
     <name>ComparePage</name>
     <message>
         <source>Done</source>
@@ -3024,6 +3118,15 @@
         <source>MMM yy</source>
         <comment>a month with its year, short</comment>
         <translation>MMM yy</translation>
+    </message>
+    <message>
+        <source>%1, in the future</source>
+        <comment>Tue 14 Oct</comment>
+        <translation>%1, in der Zukunft</translation>
+    </message>
+    <message>
+        <source>Its clock said %1; set right</source>
+        <translation>Seine Uhr zeigte %1; richtiggestellt</translation>
     </message>
 </context>
 <context>
@@ -4466,8 +4569,8 @@
         <translation>Geräte</translation>
     </message>
     <message>
-        <source>Which there are, and cutting one off</source>
-        <translation>Welche es gibt, und eines abschneiden</translation>
+        <source>Which there are, their clocks, cutting one off</source>
+        <translation>Welche es gibt, ihre Uhren, eines abschneiden</translation>
     </message>
 </context>
 <context>
@@ -6455,6 +6558,10 @@
         <source>Open it and take it in</source>
         <translation>Öffnen und einlesen</translation>
     </message>
+    <message>
+        <source>Its clock</source>
+        <translation>Seine Uhr</translation>
+    </message>
 </context>
 <context>
     <name>TasteClose</name>
@@ -6791,6 +6898,10 @@
     <message>
         <source>Reports: duty, losses, costs</source>
         <translation>Berichte: Steuer, Verluste, Kosten</translation>
+    </message>
+    <message>
+        <source>Clock</source>
+        <translation>Uhr</translation>
     </message>
 </context>
 <context>
@@ -9107,6 +9218,79 @@
     </message>
 </context>
 <context>
+    <name>spile::viewmodels::ClockViewModel</name>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>%n Tag</numerusform>
+            <numerusform>%n Tage</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n hour(s)</source>
+        <translation>
+            <numerusform>%n Stunde</numerusform>
+            <numerusform>%n Stunden</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n minute(s)</source>
+        <translation>
+            <numerusform>%n Minute</numerusform>
+            <numerusform>%n Minuten</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>This device&apos;s clock stands before its own newest record, of %1. Set it before you record.</source>
+        <translation>Die Uhr dieses Geräts steht vor seinem eigenen neuesten Eintrag von %1. Stell sie, bevor du einträgst.</translation>
+    </message>
+    <message>
+        <source>This device&apos;s clock was set back by %1 since the last record.</source>
+        <translation>Die Uhr dieses Geräts wurde seit dem letzten Eintrag um %1 zurückgestellt.</translation>
+    </message>
+    <message>
+        <source>This device&apos;s clock was set forward by %1 since the last record.</source>
+        <translation>Die Uhr dieses Geräts wurde seit dem letzten Eintrag um %1 vorgestellt.</translation>
+    </message>
+    <message>
+        <source>%1 has recorded at %2, later than now: its clock is ahead, or this one&apos;s is behind.</source>
+        <comment>a device, when</comment>
+        <translation>%1 hat um %2 eingetragen, später als jetzt: Seine Uhr geht vor, oder die dieses Geräts geht nach.</translation>
+    </message>
+    <message>
+        <source>It was looked at since it was started, and is right.</source>
+        <translation>Sie wurde seit seinem Start angesehen und stimmt.</translation>
+    </message>
+    <message>
+        <source>It was behind by %1. What it recorded since it was started has its true time.</source>
+        <translation>Sie ging um %1 nach. Was seit seinem Start eingetragen wurde, hat seine wahre Zeit.</translation>
+    </message>
+    <message>
+        <source>It was ahead by %1. What it recorded since it was started has its true time.</source>
+        <translation>Sie ging um %1 vor. Was seit seinem Start eingetragen wurde, hat seine wahre Zeit.</translation>
+    </message>
+    <message>
+        <source>Kept. Set this device&apos;s own clock too.</source>
+        <translation>Behalten. Stell auch die Uhr dieses Geräts.</translation>
+    </message>
+    <message>
+        <source>Kept. Set the clock of %1 too.</source>
+        <translation>Behalten. Stell auch die Uhr von %1.</translation>
+    </message>
+    <message>
+        <source>Taken back. The records have the times of the clock again.</source>
+        <translation>Gestrichen. Die Einträge haben wieder die Zeiten der Uhr.</translation>
+    </message>
+    <message>
+        <source>No record of it is here. Take in a day file from it first.</source>
+        <translation>Von ihm ist kein Eintrag hier. Lies erst eine Tagesdatei von ihm ein.</translation>
+    </message>
+    <message>
+        <source>That is before its newest record, of %1 by its own clock. If its clock was set since, say the right time on it.</source>
+        <translation>Das ist vor seinem neuesten Eintrag von %1 nach seiner Uhr. Wurde sie seither gestellt, sag die richtige Zeit auf dem Gerät selbst.</translation>
+    </message>
+</context>
+<context>
     <name>spile::viewmodels::ComparingViewModel</name>
     <message>
         <source>%1 %2, %3</source>
@@ -9227,6 +9411,10 @@
     <message>
         <source>%1 is cut off. The others learn it by a day file.</source>
         <translation>%1 ist abgeschnitten. Die anderen erfahren es durch eine Tagesdatei.</translation>
+    </message>
+    <message>
+        <source>Its clock</source>
+        <translation>Seine Uhr</translation>
     </message>
 </context>
 <context>
@@ -10198,6 +10386,10 @@
     <message>
         <source>That is not the passphrase of this file. Nothing was changed.</source>
         <translation>Das ist nicht das Kennwort dieser Datei. Nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <source>The file was made at %1, later than now. The clock of the device that made it is ahead, or this one&apos;s is behind.</source>
+        <translation>Die Datei ist von %1, später als jetzt. Die Uhr des Geräts, das sie schrieb, geht vor, oder die dieses Geräts geht nach.</translation>
     </message>
 </context>
 <context>

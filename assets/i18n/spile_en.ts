@@ -206,6 +206,30 @@
     </message>
 </context>
 <context>
+    <name>spile::viewmodels::ClockViewModel</name>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>%n day</numerusform>
+            <numerusform>%n days</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n hour(s)</source>
+        <translation>
+            <numerusform>%n hour</numerusform>
+            <numerusform>%n hours</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n minute(s)</source>
+        <translation>
+            <numerusform>%n minute</numerusform>
+            <numerusform>%n minutes</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>spile::viewmodels::ComparingViewModel</name>
     <message numerus="yes">
         <source>Beside %n earlier sheet(s). What would you have it become?</source>

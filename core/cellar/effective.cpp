@@ -166,8 +166,7 @@ Result<std::vector<Rival>> rivalsOf(ledger::Database& database, const EntryId& i
         std::sort(writes.begin(), writes.end(),
                   [](const Amendment* a, const Amendment* b) { return b->order() < a->order(); });
         for (const Amendment* write : writes) {
-            rivals.push_back({write->id, number, write->fields.at(number), write->core.device,
-                              write->core.eventTime()});
+            rivals.push_back({write->id, number, write->fields.at(number), write->core.device});
         }
     }
     return rivals;

@@ -33,7 +33,6 @@ struct Rival {
     std::uint32_t field = 0;
     ledger::Value value;
     DeviceId device;
-    Instant at;
 };
 /// The values between which a person has to choose, the one that is shown first before the others.
 [[nodiscard]] Result<std::vector<Rival>> rivalsOf(ledger::Database& database, const EntryId& id);

@@ -1,11 +1,12 @@
 #pragma once
 
 #include "core/cellar/queries.hpp"
+#include "core/cellar/row_values.hpp"
 
 /// Reading the columns that every fact has: SPILE_FACT_COLUMNS of query_text.hpp.
 namespace spile::cellar {
 
-inline constexpr int factColumns = 8;
+inline constexpr int factColumns = 9;
 
 inline void readFact(const ledger::Row& row, FactRow& fact)
 {
@@ -17,6 +18,7 @@ inline void readFact(const ledger::Row& row, FactRow& fact)
     fact.note = row.text(5);
     fact.amended = row.integer(6) != 0;
     fact.twoValues = row.integer(7) != 0;
+    fact.clock = instantIfAny(row, 8);
 }
 
 /// Reads one kind of fact of a subject; `more` reads the columns that are the kind's own.

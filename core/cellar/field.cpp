@@ -15,6 +15,8 @@ constexpr std::int64_t wordChars = 32;
 constexpr std::int64_t latestMs = 253402300799999;  // year 9999
 constexpr std::int64_t volumeMostMl = 100'000'000;  // 100 m3: no barrel and few tanks hold more
 constexpr std::int64_t seqMost = 9'007'199'254'740'992;  // 2^53
+constexpr std::int64_t bootId = 8;
+constexpr std::int64_t bootMostMs = seqMost;  // as an entry's time since boot
 constexpr std::int64_t sourcesMost = 2000;
 constexpr std::int64_t longestS = 34'560'000;  // 400 days
 
@@ -143,6 +145,9 @@ constexpr std::array specs = {
     FieldSpec{Field::TastedCarbonated, "tasted_carbonated", FieldType::Flag},
     FieldSpec{Field::ChainPoints, "chain_points", FieldType::List, 0, 64, pointItems, fixed},
     FieldSpec{Field::Before, "before", FieldType::Bytes, id, id, {}, fixed},
+    FieldSpec{Field::Boot, "boot", FieldType::Bytes, bootId, bootId, {}, fixed},
+    FieldSpec{Field::SinceBootMs, "since_boot_ms", FieldType::Integer, 0, bootMostMs, {}, fixed},
+    FieldSpec{Field::ShownMs, "shown_ms", FieldType::Integer, -latestMs, latestMs, {}, fixed},
 };
 
 // Characters, not bytes: continuation bytes of UTF-8 are not counted.

@@ -101,6 +101,9 @@ enum class Field : std::uint32_t {
     TastedCarbonated = 89,
     ChainPoints = 90,  // the records up to which a chain is left, one for each branch
     Before = 91,       // the id of a device before it had a new key
+    Boot = 92,         // a start of a device, by its id
+    SinceBootMs = 93,
+    ShownMs = 94,  // what a device's clock showed
 };
 
 enum class FieldType : std::uint8_t { Integer, Text, Bytes, Flag, List };

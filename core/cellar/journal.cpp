@@ -3,6 +3,7 @@
 #include "core/cellar/effective.hpp"
 #include "core/cellar/kind.hpp"
 #include "core/cellar/query_text.hpp"
+#include "core/cellar/true_time.hpp"
 #include "core/units/scaled.hpp"
 
 #include <algorithm>
@@ -117,16 +118,15 @@ FoundAct readAct(const Row& row, std::int64_t covered)
     act.entry = row.id<EntryId>(0);
     act.seq = static_cast<std::uint64_t>(row.integer(1));
     act.kind = row.text(2);
-    act.at = instantFromMs(row.integer(3));
-    act.subject = row.id<SubjectId>(4);
-    const ByteView core = row.blob(5);
-    const ByteView body = row.blob(6);
+    act.subject = row.id<SubjectId>(3);
+    const ByteView core = row.blob(4);
+    const ByteView body = row.blob(5);
     found.core.assign(core.begin(), core.end());
     found.body.assign(body.begin(), body.end());
-    act.voidedBy = row.idIfAny<EntryId>(7);
+    act.voidedBy = row.idIfAny<EntryId>(6);
     act.voided = act.voidedBy.has_value();
-    act.barrelCode = row.text(8);
-    act.barrelMark = row.text(9);
+    act.barrelCode = row.text(7);
+    act.barrelMark = row.text(8);
     act.handedOut = row.integer(1) <= covered;
     return found;
 }
@@ -151,7 +151,10 @@ Result<std::vector<OwnAct>> ownActs(Database& database, std::uint64_t beforeSeq,
     std::vector<OwnAct> acts;
     for (FoundAct& one : found) {
         SPILE_ASSIGN(core, ledger::decodeCore(one.core));
-        one.act.recorded = core.recorded;
+        SPILE_ASSIGN(times, countedTimes(database, core));
+        one.act.at = times.at;
+        one.act.recorded = times.recorded;
+        one.act.clock = times.clock;
         auto said = ledger::decodeFields(one.body);
         SPILE_ASSIGN(effective, applyAmendments(database, one.act.entry,
                                                 said ? std::move(*said) : ledger::Fields()));

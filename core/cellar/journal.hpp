@@ -22,8 +22,9 @@ struct OwnAct {
     EntryId entry;
     std::uint64_t seq = 0;
     std::string kind;
-    Instant at;        // when it is said to have happened
-    Instant recorded;  // when it was recorded
+    Instant at;                    // when it is said to have happened
+    Instant recorded;              // when it was recorded
+    std::optional<Instant> clock;  // what `at` was by the clock, where that was set right
     SubjectId subject;
     std::string barrelCode, barrelMark;  // empty if it is about something else
     // The flight and glass that it belongs to: by itself, or by the tasting that it answers.

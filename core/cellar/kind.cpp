@@ -1,5 +1,7 @@
 #include "core/cellar/kind.hpp"
 
+#include "core/cellar/true_time.hpp"
+
 #include <algorithm>
 #include <array>
 
@@ -82,6 +84,9 @@ constexpr std::array cutOffFields = {KindField{F::ChainPoints}, KindField{F::Rea
 constexpr std::array adoptFields = {KindField{F::Person}, KindField{F::Note}};
 constexpr std::array reasonFields = {KindField{F::Reason}, KindField{F::Person}};
 constexpr std::array renewFields = {KindField{F::Before, required}, KindField{F::ChainPoints}};
+constexpr std::array observeFields = {KindField{F::Boot, required},
+                                      KindField{F::SinceBootMs, required},
+                                      KindField{F::ShownMs, required}, KindField{F::Person}};
 constexpr std::array emptyFields = {
     KindField{F::VolumeMl}, KindField{F::NextUse},   KindField{F::Person},  KindField{F::Note},
     KindField{F::HeelMl},   KindField{F::Programme}, KindField{F::UntilMs}, KindField{F::Method}};
@@ -225,6 +230,7 @@ constexpr std::array kinds = {
     KindSpec{"adopt", 1, adoptFields},
     KindSpec{"reinstate", 1, reasonFields},
     KindSpec{"renew", 1, renewFields},
+    KindSpec{observeKind, 1, observeFields},
 };
 
 }  // namespace

@@ -11,7 +11,7 @@ namespace spile::cellar::query_text {
     " AND named.voided = 0 ORDER BY named.when_ms, named.device, named.seq LIMIT 1)"
 #define SPILE_LOT_FACT                                                                       \
     "f.entry, f.at_ms, " SPILE_FIRST_NAME("state_person", "f.person") ", " SPILE_FIRST_NAME( \
-        "state_device", "f.device") ", f.device, f.note, f.amended, f.two_values "
+        "state_device", "f.device") ", f.device, f.note, f.amended, f.two_values, f.clock_ms "
 #define SPILE_OF_LOT "WHERE f.subject = ? AND f.voided = 0 ORDER BY f.when_ms, f.device, f.seq"
 // The mark of a barrel, or its code where it has none.
 #define SPILE_BARREL_NAME(subject) \

@@ -82,6 +82,7 @@ struct AfterDue {
 struct FactRow {
     EntryId entry;
     Instant at;
+    std::optional<Instant> clock;  // what that was by its device's clock, if that was set right
     std::string person;
     std::string device;
     DeviceId deviceId;

@@ -22,7 +22,7 @@ namespace spile::cellar::query_text {
 
 #define SPILE_FACT_COLUMNS                                                       \
     "f.entry, f.at_ms, " SPILE_NAME("state_person", "f.person") ", " SPILE_NAME( \
-        "state_device", "f.device") ", f.device, f.note, f.amended, f.two_values "
+        "state_device", "f.device") ", f.device, f.note, f.amended, f.two_values, f.clock_ms "
 #define SPILE_OF_BARREL "WHERE f.subject = ? AND f.voided = 0 ORDER BY f.when_ms, f.device, f.seq"
 
 inline constexpr std::string_view barrelsInOrder = SPILE_ALL_BARRELS
@@ -214,7 +214,7 @@ inline constexpr std::string_view outlooksByBest =
     "WHERE key = 'device'))"
 
 inline constexpr std::string_view ownActs =
-    "SELECT e.id, e.seq, e.kind, e.at_ms, e.subject, e.core, e.body, "
+    "SELECT e.id, e.seq, e.kind, e.subject, e.core, e.body, "
     "(SELECT v.entry FROM state_void AS v WHERE v.target = e.id AND v.voided = 0 LIMIT 1), "
     "b.code, b.mark FROM entry AS e LEFT JOIN state_barrel_now AS b ON b.subject = e.subject "
     "WHERE e.d = " SPILE_OWN_CHAIN
@@ -236,6 +236,15 @@ inline constexpr std::string_view heldByPeer =
     "WHERE p.peer = ? AND p.device = (SELECT value FROM meta WHERE key = 'device')";
 inline constexpr std::string_view ownCountAfter =
     "SELECT count(*) FROM entry WHERE d = " SPILE_OWN_CHAIN " AND seq > ?";
+
+// Clocks: see clocks.hpp.
+inline constexpr std::string_view newestRecordOf =
+    "SELECT core FROM entry WHERE d = (SELECT d FROM device_chain WHERE device = ?) "
+    "ORDER BY seq DESC LIMIT 1";
+inline constexpr std::string_view newestRecords =
+    "SELECT c.device, " SPILE_NAME("state_device", "c.device") ", c.device = (SELECT value FROM "
+    "meta WHERE key = 'device'), e.core FROM device_chain AS c CROSS JOIN head AS h ON h.d = c.d "
+    "CROSS JOIN entry AS e ON e.id = h.id WHERE c.d > 0";
 
 // Stays: see stays.hpp.
 inline constexpr std::string_view stayBarrel =
@@ -293,6 +302,7 @@ inline constexpr std::array all = {
     flightsByTime,   flightById,       glassesOfFlight, batchOfBarrel,
     tastesOfFlight,  glassOfTaste,     lastLook,        lastFaults,
     lastAcidity,     stayBarrel,       stayPlaces,      stayFills,
-    stayEnds,        stayScores,       stayDirections,  stayTopUps};
+    stayEnds,        stayScores,       stayDirections,  stayTopUps,
+    newestRecordOf,  newestRecords};
 
 }  // namespace spile::cellar::query_text

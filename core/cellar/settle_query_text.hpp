@@ -7,7 +7,7 @@
 namespace spile::cellar::query_text {
 
 inline constexpr std::string_view unsettledRecords =
-    "SELECT u.what, u.entry, e.kind, e.subject, e.at_ms, c.device FROM state_unsettled AS u "
+    "SELECT u.what, u.entry, e.kind, e.subject, c.device FROM state_unsettled AS u "
     "JOIN entry AS e ON e.id = u.entry JOIN device_chain AS c ON c.d = e.d "
     "WHERE (u.what, u.entry) > (?, x'') AND u.what <= ? ORDER BY u.what, u.entry LIMIT ?";
 inline constexpr std::string_view unsettledBarrels =
@@ -31,7 +31,7 @@ inline constexpr std::string_view isUnsettled =
     "SELECT 1 FROM state_unsettled WHERE what = ? AND entry = ?";
 inline constexpr std::string_view isOwner = "SELECT 1 FROM meta WHERE key = 'cellar' AND value = ?";
 inline constexpr std::string_view setAsideOf =
-    "SELECT e.id, e.kind, e.subject, e.at_ms FROM device_chain AS c JOIN set_aside AS s ON s.d = "
+    "SELECT e.id, e.kind, e.subject FROM device_chain AS c JOIN set_aside AS s ON s.d = "
     "c.d JOIN entry AS e ON e.n = s.n WHERE c.device = ? AND s.n > ? ORDER BY s.n DESC LIMIT ?";
 inline constexpr std::string_view barrelName =
     "SELECT coalesce(mark, code) FROM state_barrel_now WHERE subject = ?";

@@ -3,6 +3,7 @@
 #include "core/cellar/effective.hpp"
 #include "core/cellar/kind.hpp"
 #include "core/cellar/settle_query_text.hpp"
+#include "core/cellar/true_time.hpp"
 #include "core/cellar/volume_doubts.hpp"
 
 #include <algorithm>
@@ -28,11 +29,6 @@ Result<std::string> textOrNone(Database& database, std::string_view sql, ByteVie
 {
     SPILE_ASSIGN(found, database.first([](const Row& row) { return row.textIfAny(0); }, sql, id));
     return found ? found->value_or("") : std::string();
-}
-
-Result<std::string> deviceNameOf(Database& database, const DeviceId& device)
-{
-    return textOrNone(database, query_text::deviceName, device.bytes());
 }
 
 Result<std::string> nameOfSubject(Database& database, const SubjectId& subject)
@@ -71,8 +67,7 @@ private:
             made.key = keyOf(made.what, made.entry.hex());
             made.kind = row.text(2);
             made.subject = row.id<SubjectId>(3);
-            made.at = instantFromMs(row.integer(4));
-            made.device = row.id<DeviceId>(5);
+            made.device = row.id<DeviceId>(4);
             made.count = 1;
         });
     }
@@ -100,6 +95,10 @@ private:
             },
             sql, static_cast<std::int64_t>(what), static_cast<std::int64_t>(what), limit_));
         for (std::size_t i = first; i < rows_.size(); ++i) {
+            if (!rows_[i].entry.isZero()) {
+                SPILE_ASSIGN(times, countedTimes(database_, rows_[i].entry));
+                rows_[i].at = times.at;
+            }
             SPILE_TRY(nameRow(rows_[i]));
         }
         return {};
@@ -108,7 +107,7 @@ private:
     Result<void> nameRow(UnsettledRow& row)
     {
         SPILE_ASSIGN(about, nameOfSubject(database_, row.subject));
-        SPILE_ASSIGN(device, deviceNameOf(database_, row.device));
+        SPILE_ASSIGN(device, nameOfDevice(database_, row.device));
         row.about = about;
         row.deviceName = device;
         return {};
@@ -121,7 +120,7 @@ private:
         made.device = device;
         made.key = keyOf(what, device.hex());
         made.count = count;
-        SPILE_ASSIGN(name, deviceNameOf(database_, device));
+        SPILE_ASSIGN(name, nameOfDevice(database_, device));
         made.deviceName = name;
         made.about = name.empty() ? made.key : name;
         rows_.push_back(std::move(made));
@@ -277,12 +276,13 @@ private:
             if (there) {
                 continue;
             }
-            SPILE_ASSIGN(name, deviceNameOf(database_, rival.device));
+            SPILE_ASSIGN(name, nameOfDevice(database_, rival.device));
             Choice& choice = add(Settling::SetValue);
             choice.field = rival.field;
             choice.value = rival.value;
             choice.deviceName = name;
-            choice.at = rival.at;
+            SPILE_ASSIGN(times, countedTimes(database_, rival.amendment));
+            choice.at = times.at;
         }
         return {};
     }
@@ -329,7 +329,7 @@ private:
             return tl::unexpected(records.error());
         }
         for (const VolumeRecord& record : *records) {
-            SPILE_ASSIGN(name, deviceNameOf(database_, record.device));
+            SPILE_ASSIGN(name, nameOfDevice(database_, record.device));
             Choice& choice = add(Settling::TakeBack);
             choice.entry = record.entry;
             choice.kind = record.kind;
@@ -343,16 +343,20 @@ private:
     Result<void> recordsSetAside()
     {
         constexpr int most = 200;
-        return database_.each(
+        SPILE_TRY(database_.each(
             [&](const Row& row) {
                 Choice& choice = add(Settling::Adopt);
                 choice.entry = row.id<EntryId>(0);
                 choice.kind = row.text(1);
                 choice.subject = row.id<SubjectId>(2);
-                choice.at = instantFromMs(row.integer(3));
                 return Result<void>();
             },
-            query_text::setAsideOf, row_.device, 0, most);
+            query_text::setAsideOf, row_.device, 0, most));
+        for (Choice& choice : choices_) {
+            SPILE_ASSIGN(times, countedTimes(database_, choice.entry));
+            choice.at = times.at;
+        }
+        return {};
     }
 
     Database& database_;
@@ -368,6 +372,11 @@ Result<void> noteBarrel(Database& database, Unsettled what, const SubjectId& bar
         open ? std::string_view("INSERT OR IGNORE INTO state_unsettled(what, entry) VALUES(?, ?)")
              : std::string_view("DELETE FROM state_unsettled WHERE what = ? AND entry = ?"),
         static_cast<std::int64_t>(what), barrel);
+}
+
+Result<std::string> nameOfDevice(Database& database, const DeviceId& device)
+{
+    return textOrNone(database, query_text::deviceName, device.bytes());
 }
 
 Result<std::vector<UnsettledRow>> toSettle(Database& database, int limit)

@@ -42,6 +42,8 @@ struct UnsettledRow {
 /// Note that there is something to decide about a barrel, or that there is nothing any more.
 [[nodiscard]] Result<void> noteBarrel(ledger::Database& database, Unsettled what,
                                       const SubjectId& barrel, bool open);
+/// Return what a device is called; empty if nobody gave it a name.
+[[nodiscard]] Result<std::string> nameOfDevice(ledger::Database& database, const DeviceId& device);
 
 /// All that is to be settled, the records first; at most `limit` of each kind.
 [[nodiscard]] Result<std::vector<UnsettledRow>> toSettle(ledger::Database& database, int limit);

@@ -5,10 +5,10 @@
 #include "core/cellar/effective.hpp"
 #include "core/cellar/settling.hpp"
 #include "core/cellar/state_schema.hpp"
+#include "core/cellar/true_time.hpp"
 #include "core/ledger/cbor.hpp"
 
 #include <algorithm>
-#include <map>
 
 namespace spile::cellar {
 
@@ -120,6 +120,9 @@ Result<void> State::removeAll(Database& database, const EntryId& id, const ledge
     if (kind == nullptr) {
         return {};
     }
+    if (kind->kind == observeKind) {
+        SPILE_TRY(noteClock(database, id));
+    }
     const KindStatements& statements = statements_.at(kind->kind);
     SPILE_TRY(database.execute(statements.remove, id, core.subject));
     for (const auto& item : statements.items) {
@@ -127,50 +130,6 @@ Result<void> State::removeAll(Database& database, const EntryId& id, const ledge
     }
     if (kind->aboutBarrel) {
         touched_.insert(core.subject);
-    }
-    return {};
-}
-
-// A correction changes the entry it names, which may itself be a correction, and so on. All that
-// are concerned are looked at once, each after the corrections of it.
-Result<void> State::settleCorrections(Database& database)
-{
-    std::map<EntryId, std::optional<EntryId>> targets;  // of each concerned; none: a fact
-    std::map<EntryId, int> awaited;                     // corrections of it, still to be looked at
-    for (const EntryId& correction : corrections_) {
-        for (std::optional<EntryId> next = correction; next && !targets.contains(*next);) {
-            SPILE_ASSIGN(target, database.first(
-                                     [](const Row& row) {
-                                         const std::string kind = row.text(0);
-                                         return kind == amendKind || kind == voidKind
-                                                    ? row.idIfAny<EntryId>(1)
-                                                    : std::nullopt;
-                                     },
-                                     "SELECT kind, target FROM entry WHERE id = ?", *next));
-            const std::optional<EntryId> named = target.value_or(std::nullopt);
-            targets[*next] = named;
-            awaited.try_emplace(*next, 0);
-            if (named) {
-                ++awaited[*named];
-            }
-            next = named;
-        }
-    }
-    corrections_.clear();
-    std::vector<EntryId> ready;
-    for (const auto& [id, count] : awaited) {
-        if (count == 0) {
-            ready.push_back(id);
-        }
-    }
-    while (!ready.empty()) {
-        const EntryId id = ready.back();
-        ready.pop_back();
-        SPILE_TRY(refresh(database, id));
-        const auto target = targets.find(id);
-        if (target != targets.end() && target->second && --awaited[*target->second] == 0) {
-            ready.push_back(*target->second);
-        }
     }
     return {};
 }
@@ -270,19 +229,22 @@ Result<void> State::writeFact(Database& database, const KindSpec& kind, const En
                  applyAmendments(database, id, decoded ? std::move(*decoded) : ledger::Fields()));
     flawed |= dropUnsound(kind, effective.fields);
     SPILE_ASSIGN(voided, isVoided(database, id));
+    SPILE_ASSIGN(times, countedTimes(database, core));
 
     const KindStatements& statements = statements_.at(kind.kind);
-    std::vector<ledger::Bound> values = {id,
-                                         core.subject,
-                                         core.device,
-                                         static_cast<std::int64_t>(core.seq),
-                                         toMs(core.eventTime()),
-                                         toMs(std::min(core.eventTime(), core.recorded)),
-                                         core.target,
-                                         voided ? 1 : 0,
-                                         effective.amended ? 1 : 0,
-                                         effective.twoValues ? 1 : 0,
-                                         flawed ? 1 : 0};
+    std::vector<ledger::Bound> values = {
+        id,
+        core.subject,
+        core.device,
+        static_cast<std::int64_t>(core.seq),
+        toMs(times.at),
+        toMs(times.when()),
+        times.clock ? ledger::Bound(toMs(*times.clock)) : ledger::Bound(std::nullopt),
+        core.target,
+        voided ? 1 : 0,
+        effective.amended ? 1 : 0,
+        effective.twoValues ? 1 : 0,
+        flawed ? 1 : 0};
     for (const KindField& field : kind.fields) {
         if (specOf(field.field).type != FieldType::List) {
             const auto value = effective.fields.find(static_cast<std::uint32_t>(field.field));
@@ -302,6 +264,9 @@ Result<void> State::writeFact(Database& database, const KindSpec& kind, const En
     }
     if (kind.aboutBarrel) {
         touched_.insert(core.subject);
+    }
+    if (kind.kind == observeKind) {
+        SPILE_TRY(noteClock(database, id));
     }
     return {};
 }
@@ -340,16 +305,6 @@ Result<void> State::writeItems(Database& database, const KindStatements& stateme
             SPILE_TRY(runBound(database, item.insert, values));
         }
     }
-    return {};
-}
-
-Result<void> State::settle(Database& database)
-{
-    SPILE_TRY(settleCorrections(database));
-    for (const SubjectId& barrel : touched_) {
-        SPILE_TRY(writeBarrelSummary(database, barrel));
-    }
-    touched_.clear();
     return {};
 }
 

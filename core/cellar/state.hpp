@@ -8,6 +8,7 @@
 #include <set>
 #include <string>
 #include <unordered_map>
+#include <utility>
 #include <vector>
 
 /// The state of a cellar: what its entries say together, as SQL tables (SCHEMA.md).
@@ -51,6 +52,7 @@ public:
     {
         touched_.clear();
         corrections_.clear();
+        clocks_.clear();
     }
     [[nodiscard]] Result<Sha256> root(ledger::Database& database) override;
 
@@ -68,6 +70,9 @@ private:
     [[nodiscard]] Result<void> removeAll(ledger::Database& database, const EntryId& id,
                                          const ledger::Entry& core);
     [[nodiscard]] Result<void> settleCorrections(ledger::Database& database);
+    /// Make anew what was recorded by clocks of which something else is known now.
+    [[nodiscard]] Result<void> settleClocks(ledger::Database& database);
+    [[nodiscard]] Result<void> noteClock(ledger::Database& database, const EntryId& observation);
     [[nodiscard]] Result<void> writeFact(ledger::Database& database, const KindSpec& kind,
                                          const EntryId& id, const ledger::Entry& core,
                                          ByteView body);
@@ -80,9 +85,10 @@ private:
                                                  const ledger::Fields& fields);
 
     std::unordered_map<std::string_view, KindStatements> statements_;  // by kind
-    std::map<std::string, std::string> contents_;  // by table: the statement that reads it whole
-    std::set<SubjectId> touched_;                  // barrels whose summary is to be made anew
-    std::vector<EntryId> corrections_;             // that came since the last settle()
+    std::map<std::string, std::string> contents_;   // by table: the statement that reads it whole
+    std::set<SubjectId> touched_;                   // barrels whose summary is to be made anew
+    std::vector<EntryId> corrections_;              // that came since the last settle()
+    std::set<std::pair<DeviceId, BootId>> clocks_;  // of which an observation came or went
 };
 
 }  // namespace spile::cellar

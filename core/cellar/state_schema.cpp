@@ -1,5 +1,7 @@
 #include "core/cellar/state_schema.hpp"
 
+#include "core/cellar/true_time.hpp"
+
 #include <algorithm>
 #include <array>
 
@@ -9,14 +11,17 @@ namespace {
 
 // The columns that every kind's table begins with. `at_ms` is when it is said to have happened,
 // `when_ms` when it counts as having: a date in the future is one of recording, so that it never
-// wins by being one.
+// wins by being one. Both are set right by what was observed of the device's clock (true_time.hpp);
+// `clock_ms` is then what `at_ms` was by that clock.
 constexpr std::string_view commonColumns =
     "entry BLOB NOT NULL, subject BLOB NOT NULL, device BLOB NOT NULL, seq INTEGER NOT NULL, "
-    "at_ms INTEGER NOT NULL, when_ms INTEGER NOT NULL, answers BLOB, voided INTEGER NOT NULL, "
-    "amended INTEGER NOT NULL, two_values INTEGER NOT NULL, flawed INTEGER NOT NULL";
+    "at_ms INTEGER NOT NULL, when_ms INTEGER NOT NULL, clock_ms INTEGER, answers BLOB, voided "
+    "INTEGER NOT NULL, amended INTEGER NOT NULL, two_values INTEGER NOT NULL, flawed INTEGER NOT "
+    "NULL";
 constexpr std::string_view commonNames =
-    "entry, subject, device, seq, at_ms, when_ms, answers, voided, amended, two_values, flawed";
-constexpr std::string_view commonPlaces = "?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?";
+    "entry, subject, device, seq, at_ms, when_ms, clock_ms, answers, voided, amended, two_values, "
+    "flawed";
+constexpr std::string_view commonPlaces = "?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?";
 
 std::string_view sqlType(FieldType type)
 {
@@ -170,6 +175,9 @@ constexpr std::array ownIndices = {
     OwnIndex{"top_up",
              "CREATE INDEX %SCHEMA%state_top_up_batch ON state_top_up(batch) WHERE "
              "voided = 0 AND batch IS NOT NULL;\n"},
+    OwnIndex{observeKind,
+             "CREATE INDEX %SCHEMA%state_clock_observe_boot ON state_clock_observe(subject, boot, "
+             "when_ms, device, seq) WHERE voided = 0;\n"},
     OwnIndex{"finish",
              "CREATE INDEX %SCHEMA%state_finish_substance ON state_finish(substance) "
              "WHERE voided = 0;\n"},

@@ -57,8 +57,8 @@ inline constexpr std::string_view endedStay = SPILE_ENDED_STAY
 inline constexpr std::string_view costs =
     "SELECT f.entry, f.at_ms, " SPILE_NAME_OF("state_person", "f.person") ", " SPILE_NAME_OF(
         "state_device",
-        "f.device") ", f.device, f.note, f.amended, f.two_values, f.name, f.cost_e2, f.volume_ml, "
-                    "f.fills_expected FROM state_cost AS f WHERE f.subject = ? AND f.voided = 0 "
+        "f.device") ", f.device, f.note, f.amended, f.two_values, f.clock_ms, f.name, f.cost_e2, "
+                    "f.volume_ml, f.fills_expected FROM state_cost AS f WHERE f.subject = ? AND f.voided = 0 "
                     "ORDER BY f.when_ms, f.device, f.seq";
 #undef SPILE_NAME_OF
 inline constexpr std::string_view filledOfBatch =

@@ -49,8 +49,12 @@ Result<EntryId> Change::append(NewEntry made, std::optional<Group> group)
     core.cellar = ledger_->cellar_.id;
     core.device = ledger_->device_;
     core.seq = head ? head->seq + 1 : 1;
+    if (core.seq > seqMax) {
+        return fail(ErrorCode::OutOfRange, "seq", std::to_string(core.seq),
+                    std::to_string(seqMax) + "; go on with a new device");
+    }
     core.previous = head ? head->id : EntryId();
-    // A clock beyond the calendar must not make a record that nobody reads.
+    // A clock beyond all limits must not make a record that nobody reads.
     const Instant wall = std::clamp(outside.clock.now(), earliestTime, latestTime);
     SPILE_ASSIGN(latest, ledger_->recordedAt(core.previous));
     core.recorded = std::max(wall, latest);
@@ -58,7 +62,7 @@ Result<EntryId> Change::append(NewEntry made, std::optional<Group> group)
         core.wall = wall;
     }
     core.boot = outside.clock.bootId();
-    core.sinceBoot = outside.clock.sinceBoot();
+    core.sinceBoot = std::clamp(outside.clock.sinceBoot(), Milliseconds(0), sinceBootMax);
     core.at = made.at;
     core.group = group;
     core.kind = std::move(made.kind);

@@ -17,6 +17,8 @@ inline constexpr std::size_t bodyBytesMax = std::size_t{64} * 1024;
 inline constexpr std::size_t coreBytesMax = std::size_t{16} * 1024;
 inline constexpr std::size_t overwritesMax = 16;
 inline constexpr std::size_t photosMax = 32;
+inline constexpr std::uint64_t seqMax = std::uint64_t{1} << 53U;
+inline constexpr Milliseconds sinceBootMax{std::int64_t{1} << 53U};
 
 /// No record has a time outside these years.
 inline constexpr Instant latestTime = instantFromMs(253402300799999);  // the end of 9999

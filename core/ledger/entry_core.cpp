@@ -30,7 +30,7 @@ enum Key : std::uint64_t {
 };
 
 constexpr std::uint64_t formatVersion = 1;
-constexpr std::uint64_t seqMax = std::uint64_t{1} << 53U;
+constexpr std::uint64_t photoBytesMax = std::uint64_t{1} << 53U;
 constexpr std::size_t kindCharsMax = 32;
 constexpr int zoneMinutesMax = 18 * 60;
 
@@ -226,7 +226,7 @@ private:
         SPILE_TRY(need(Boot));
         SPILE_TRY(expectArray(in_, 2));
         SPILE_ASSIGN(boot, readId<BootId>(in_));
-        SPILE_ASSIGN(sinceBoot, readUpTo(in_, seqMax));
+        SPILE_ASSIGN(sinceBoot, readUpTo(in_, static_cast<std::uint64_t>(sinceBootMax.count())));
         entry_.boot = boot;
         entry_.sinceBoot = Milliseconds(static_cast<std::int64_t>(sinceBoot));
         return readAtAndGroup();
@@ -317,7 +317,7 @@ private:
         for (std::size_t i = 0; i < count; ++i) {
             SPILE_TRY(expectArray(in_, 2));
             SPILE_ASSIGN(hash, readId<Sha256>(in_));
-            SPILE_ASSIGN(bytes, readUpTo(in_, seqMax));
+            SPILE_ASSIGN(bytes, readUpTo(in_, photoBytesMax));
             entry_.photos.push_back({hash, bytes});
         }
         return {};

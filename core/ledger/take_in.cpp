@@ -124,6 +124,7 @@ public:
         const BundleHeader& header = bundle.header();
         taken_.from = header.from;
         taken_.number = header.number;
+        taken_.made = header.made;
         taken_.entries = header.entries;
     }
 

@@ -10,6 +10,7 @@ namespace spile::ledger {
 struct TakenIn {
     DeviceId from;
     std::uint64_t number = 0;
+    Instant made{};             // by the clock of the device that wrote it
     std::uint64_t entries = 0;  // in the file
     std::uint64_t added = 0;  // count now and did not before, those included that had been waiting
     std::uint64_t known = 0;  // were here already

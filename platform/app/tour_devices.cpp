@@ -28,6 +28,14 @@ std::vector<Tour::Scene> Tour::settling()
         {QStringLiteral("today-to-settle"), [this] { app_.navigator()->go(Navigator::Today); }});
     scenes.push_back({QStringLiteral("devices"), [this] { app_.openDevices(); }});
     scenes.push_back({QStringLiteral("cut-off"), [this] { app_.devices()->choose(0); }});
+    for (const int i : {0, 1}) {
+        scenes.push_back({QStringLiteral("clock-%1").arg(i), [this, i] {
+                              app_.navigator()->go(Navigator::Today);
+                              app_.openDevices();
+                              settle();
+                              app_.devices()->openClock(i);
+                          }});
+    }
     scenes.push_back({QStringLiteral("day-file-sealed"), [this] {
                           app_.navigator()->go(Navigator::Today);
                           app_.openDayFile();

@@ -68,6 +68,15 @@ struct CutOptions {
 /// A device that was cut off counts again with all its records.
 [[nodiscard]] int reinstate(Session& session, const CutOptions& options);
 
+struct ClockOptions {
+    std::string device;  // its name or the beginning of its id; empty: this one
+    std::string shows;   // "2026-03-14 14:02", in this machine's zone
+    std::string right;   // the same
+    bool takeBack = false;
+};
+/// What is known of the devices' clocks; or say what one shows, what is right, or take it back.
+[[nodiscard]] int clock(Session& session, const ClockOptions& options);
+
 [[nodiscard]] int check(Session& session);
 [[nodiscard]] int show(Session& session, const std::string& kind, const std::string& id);
 /// The flights that there were, the newest first: which glass is of which barrel.

@@ -2,6 +2,7 @@
 #include "core/cellar/acts/exchanging.hpp"
 #include "core/cellar/join_code.hpp"
 #include "core/cellar/queries.hpp"
+#include "core/cellar/true_time.hpp"
 #include "core/ledger/seal.hpp"
 #include "platform/desk/commands.hpp"
 #include "platform/desk/finding.hpp"
@@ -19,7 +20,7 @@ std::string counted(std::uint64_t count, const std::string& one, const std::stri
     return std::to_string(count) + " " + (count == 1 ? one : many);
 }
 
-std::string takenText(const std::string& file, const ledger::TakenIn& taken)
+std::string takenText(const std::string& file, const ledger::TakenIn& taken, Instant now)
 {
     std::string text = file + ": " + counted(taken.added, "record", "records") + " added, " +
                        std::to_string(taken.known) + " known, " +
@@ -29,6 +30,11 @@ std::string takenText(const std::string& file, const ledger::TakenIn& taken)
                 " wait until their device is admitted or the day file before this one is taken in";
     }
     text += "\n";
+    if (cellar::isInFuture(taken.made, now)) {
+        text += "It was made at " + toIsoTime(taken.made) +
+                ", later than now: the clock of the device that made it is ahead, or this one's "
+                "is behind. See spile-desk clock.\n";
+    }
     if (taken.renewed) {
         text +=
             "This device was copied or set back to an earlier state. It goes on under a new key";
@@ -129,15 +135,18 @@ int takeIn(Session& session, const std::vector<std::string>& dayFiles,
             exit = exitOf(error);
             continue;
         }
-        answers.push_back({{"file", file},
-                           {"from", taken->from.hex()},
-                           {"number", taken->number},
-                           {"entries", taken->entries},
-                           {"added", taken->added},
-                           {"known", taken->known},
-                           {"waiting", taken->waiting},
-                           {"photos", taken->photos}});
-        text += takenText(file, *taken);
+        answers.push_back(
+            {{"file", file},
+             {"from", taken->from.hex()},
+             {"number", taken->number},
+             {"entries", taken->entries},
+             {"added", taken->added},
+             {"known", taken->known},
+             {"waiting", taken->waiting},
+             {"photos", taken->photos},
+             {"made", toIsoTime(taken->made)},
+             {"made_in_future", cellar::isInFuture(taken->made, session.clock().now())}});
+        text += takenText(file, *taken, session.clock().now());
     }
     session.answer(answers, text);
     return exit;

@@ -14,20 +14,21 @@ using nlohmann::json;
 
 namespace {
 
-json fact(const cellar::FactRow& row)
+json fact(const cellar::FactRow& row, Instant now)
 {
     json made = {{"at", toIsoTime(row.at)}, {"entry", row.entry.hex()}};
     made["person"] = row.person.empty() ? json() : json(row.person);
     made["note"] = row.note.empty() ? json() : json(row.note);
+    addTimeRemark(made, row, now);
     return made;
 }
 
 template <class Row, class Make>
-json listOf(const std::vector<Row>& rows, Make make)
+json listOf(const std::vector<Row>& rows, Instant now, Make make)
 {
     json list = json::array();
     for (const Row& row : rows) {
-        json made = fact(row);
+        json made = fact(row, now);
         made.update(make(row));
         list.push_back(std::move(made));
     }
@@ -47,9 +48,9 @@ json volumeOrNull(const std::optional<Volume>& volume)
 
 json dayOrNull(const std::optional<Instant>& at) { return at ? json(toIsoDate(*at)) : json(); }
 
-json comingJson(const LotHistory& lot)
+json comingJson(const LotHistory& lot, Instant now)
 {
-    return {{"transfers", listOf(lot.transfers,
+    return {{"transfers", listOf(lot.transfers, now,
                                  [](const cellar::TransferRow& row) {
                                      return json{{"from", row.fromName},
                                                  {"from_lot", row.fromLot},
@@ -59,7 +60,7 @@ json comingJson(const LotHistory& lot)
                                                  {"sg", orNull(row.specificGravity)},
                                                  {"method", row.method}};
                                  })},
-            {"finishes", listOf(lot.finishes,
+            {"finishes", listOf(lot.finishes, now,
                                 [](const cellar::FinishRow& row) {
                                     return json{{"substance", row.substance},
                                                 {"mass_kg",
@@ -69,27 +70,27 @@ json comingJson(const LotHistory& lot)
                                                 {"until", dayOrNull(row.until)},
                                                 {"taken_out", dayOrNull(row.takenOut)}};
                                 })},
-            {"treatments", listOf(lot.treatments,
+            {"treatments", listOf(lot.treatments, now,
                                   [](const cellar::TreatmentRow& row) {
                                       return json{{"method", row.method}};
                                   })},
-            {"carbonations", listOf(lot.carbonations, [](const cellar::CarbonationRow& row) {
+            {"carbonations", listOf(lot.carbonations, now, [](const cellar::CarbonationRow& row) {
                  return json{{"method", row.method}, {"volumes", row.volumes}};
              })}};
 }
 
-json goingJson(const LotHistory& lot)
+json goingJson(const LotHistory& lot, Instant now)
 {
     return {
-        {"packages", listOf(lot.packages, packageJson)},
-        {"releases", listOf(lot.releases, releaseJson)},
-        {"holds", listOf(lot.holds,
+        {"packages", listOf(lot.packages, now, packageJson)},
+        {"releases", listOf(lot.releases, now, releaseJson)},
+        {"holds", listOf(lot.holds, now,
                          [](const cellar::HoldRow& row) {
                              return json{{"reason", row.reason},
                                          {"cleared", dayOrNull(row.cleared)},
                                          {"result", row.outcome}};
                          })},
-        {"other_ways_out", listOf(lot.waysOut, [](const cellar::WayOutRow& row) {
+        {"other_ways_out", listOf(lot.waysOut, now, [](const cellar::WayOutRow& row) {
              return json{{"kind", row.kind}, {"volume_l", litresOf(row.volume)}, {"to", row.to}};
          })}};
 }
@@ -97,7 +98,7 @@ json goingJson(const LotHistory& lot)
 // The lines of a lot's page, one a fact, in order of time.
 class LotPage {
 public:
-    explicit LotPage(const LotHistory& lot)
+    LotPage(const LotHistory& lot, Instant now) : now_(now)
     {
         for (const auto& row : lot.transfers) {
             add(row, "came in",
@@ -125,7 +126,7 @@ public:
 private:
     void add(const cellar::FactRow& row, const std::string& what, const std::string& value)
     {
-        lines_.push_back({toIsoTime(row.at), what, value, row.person});
+        lines_.push_back({toIsoTime(row.at), what, value, row.person, timeRemark(row, now_)});
     }
     void addFinish(const cellar::FinishRow& row)
     {
@@ -160,6 +161,7 @@ private:
         }
     }
 
+    Instant now_;
     std::vector<std::vector<std::string>> lines_;
 };
 
@@ -196,11 +198,12 @@ int showLot(const Session& session, cellar::Cellar& cellar, const std::string& t
     const std::optional<double> strength = balance->now && balance->strengthKnown
                                                ? std::optional(balance->now->alcoholByVolume)
                                                : std::nullopt;
+    const Instant now = session.clock().now();
     json answer = lotJson(*lot);
     answer["mixed_abv"] = strength ? json(*strength * 100) : json();
     answer["allergens"] = history->allergens();
-    answer.update(comingJson(*history));
-    answer.update(goingJson(*history));
+    answer.update(comingJson(*history, now));
+    answer.update(goingJson(*history, now));
     std::string allergens;
     for (const std::string& one : history->allergens()) {
         allergens += (allergens.empty() ? "Allergens: " : ", ") + one;
@@ -208,7 +211,7 @@ int showLot(const Session& session, cellar::Cellar& cellar, const std::string& t
     session.answer(answer, lotTable({*lot}) +
                                "Strength of what is left, by mass: " + strengthText(strength) +
                                "\n" + (allergens.empty() ? "" : allergens + "\n") + "\n" +
-                               LotPage(*history).text());
+                               LotPage(*history, now).text());
     return Done;
 }
 

@@ -36,6 +36,7 @@ struct CommandLine {
     ReportOptions report;
     SettleOptions settling;
     CutOptions cut;
+    ClockOptions clock;
     std::string dayFile, passphrase, kind, id, on, reason;
     std::vector<std::string> files;
     std::vector<std::string> words;  // all after "work", whose options are the calculator's own
@@ -175,6 +176,24 @@ void addSettling(CLI::App& app, CommandLine& line)
         ->required();
     reinstating->add_option("--reason", line.cut.reason, "Why");
     reinstating->callback([&] { line.run = [&](Session& s) { return reinstate(s, line.cut); }; });
+}
+
+void addClock(CLI::App& app, ClockOptions& options, Run& run)
+{
+    auto* looking = app.add_subcommand(
+        "clock",
+        "Show what is known of the devices' clocks, or say that one was wrong: what it "
+        "recorded since its last start has its true time then");
+    looking->add_option("device", options.device, "Its name or id (default: this one)");
+    auto* shows = looking->add_option("--shows", options.shows,
+                                      "What its clock shows now, as \"YYYY-MM-DD HH:MM\" in this "
+                                      "machine's zone; this machine's clock is right");
+    auto* right = looking->add_option("--right", options.right,
+                                      "What the time is now; this machine's clock is wrong");
+    auto* back = looking->add_flag("--take-back", options.takeBack, "Take back what was said last");
+    shows->excludes(right)->excludes(back);
+    right->excludes(back);
+    looking->callback([&] { run = [&](Session& s) { return clock(s, options); }; });
 }
 
 void addLooking(CLI::App& app, CommandLine& line)
@@ -349,6 +368,7 @@ int runCommand(int argc, char** argv)
     addMaking(app, line);
     addExchange(app, line);
     addSettling(app, line);
+    addClock(app, line.clock, line.run);
     addLooking(app, line);
     addLabels(app, line);
     addLots(app, line);

@@ -20,6 +20,11 @@ namespace spile::desk {
 /// "12.50 L"; "?" if it is not known.
 [[nodiscard]] std::string volumeText(const std::optional<Volume>& volume, int decimals);
 
+/// "in the future", "its clock said ..., set right"; empty if there is nothing to say.
+[[nodiscard]] std::string timeRemark(const cellar::FactRow& row, Instant now);
+/// Add the same to the row in JSON: `in_future`, `clock_said`.
+void addTimeRemark(nlohmann::json& made, const cellar::FactRow& row, Instant now);
+
 /// "7 in 10"; below half of one and above nine and a half "less than 1", "more than 9 in 10".
 [[nodiscard]] std::string chanceText(double chance);
 

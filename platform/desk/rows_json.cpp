@@ -1,3 +1,4 @@
+#include "core/cellar/true_time.hpp"
 #include "core/plan/numbers.hpp"
 #include "platform/desk/rows.hpp"
 
@@ -8,6 +9,17 @@ namespace spile::desk {
 using nlohmann::json;
 
 double litresOf(Volume v) { return std::round(inMillilitres(v)) / 1e3; }
+
+// What is dated after `now` is marked: a clock is wrong, or a date was mistyped.
+void addTimeRemark(json& made, const cellar::FactRow& row, Instant now)
+{
+    if (cellar::isInFuture(row.at, now)) {
+        made["in_future"] = true;
+    }
+    if (row.clock) {
+        made["clock_said"] = toIsoTime(*row.clock);
+    }
+}
 
 namespace {
 
@@ -21,7 +33,6 @@ json orNull(const std::optional<T>& value)
     return value ? json(*value) : json();
 }
 
-// What is dated after `now` is marked: a clock is wrong, or a date was mistyped.
 json fact(const cellar::FactRow& row, Instant now)
 {
     json made = {{"at", toIsoTime(row.at)}, {"entry", row.entry.hex()}, {"device", row.device}};
@@ -31,9 +42,7 @@ json fact(const cellar::FactRow& row, Instant now)
     if (!row.note.empty()) {
         made["note"] = row.note;
     }
-    if (row.at > now) {
-        made["in_future"] = true;
-    }
+    addTimeRemark(made, row, now);
     if (row.amended) {
         made["amended"] = true;
     }

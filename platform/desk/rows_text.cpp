@@ -1,3 +1,4 @@
+#include "core/cellar/true_time.hpp"
 #include "core/plan/foreseen.hpp"
 #include "core/scan/barrel_code.hpp"
 #include "platform/desk/rows.hpp"
@@ -46,6 +47,14 @@ std::string volumeText(const std::optional<Volume>& volume, int decimals)
     std::array<char, 32> text{};
     std::snprintf(text.data(), text.size(), "%.*f L", decimals, inLitres(*volume));
     return text.data();
+}
+
+std::string timeRemark(const cellar::FactRow& row, Instant now)
+{
+    const std::string future = cellar::isInFuture(row.at, now) ? "in the future" : "";
+    return row.clock ? future + (future.empty() ? "" : "; ") + "its clock said " +
+                           toIsoTime(*row.clock) + ", set right"
+                     : future;
 }
 
 std::string chanceText(double chance)
@@ -100,8 +109,8 @@ public:
 
     void add(const cellar::FactRow& row, const std::string& what, const std::string& value)
     {
-        lines_.push_back({toIsoTime(row.at), what, value, row.person, row.device,
-                          row.at > now_ ? "in the future" : ""});
+        lines_.push_back(
+            {toIsoTime(row.at), what, value, row.person, row.device, timeRemark(row, now_)});
     }
     std::string text()
     {

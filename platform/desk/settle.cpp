@@ -1,6 +1,7 @@
 // settle, cut-off, adopt, reinstate, owner-sheet: what devices leave for a person to decide.
 #include "core/cellar/acts/settling.hpp"
 #include "core/cellar/acts/trusting.hpp"
+#include "core/cellar/true_time.hpp"
 #include "platform/desk/commands.hpp"
 #include "platform/desk/finding.hpp"
 
@@ -52,10 +53,15 @@ std::string records(std::uint64_t count)
     return std::to_string(count) + (count == 1 ? " record" : " records");
 }
 
-// What is the matter, and what follows from it.
-std::string worded(const UnsettledRow& row)
+std::string timeText(Instant at, Instant now)
 {
-    const std::string what = row.kind + " of " + row.about + ", " + toIsoTime(row.at);
+    return toIsoTime(at) + (cellar::isInFuture(at, now) ? " (in the future)" : "");
+}
+
+// What is the matter, and what follows from it.
+std::string worded(const UnsettledRow& row, Instant now)
+{
+    const std::string what = row.kind + " of " + row.about + ", " + timeText(row.at, now);
     switch (row.what) {
         case Unsettled::TwoValues:
             return what + ": corrected on two devices to different values. The later one is shown.";
@@ -106,9 +112,9 @@ std::string valueText(const ledger::Value& value)
     return value.isNull() ? "nothing" : "a list";
 }
 
-std::string worded(const Choice& choice)
+std::string worded(const Choice& choice, Instant now)
 {
-    const std::string when = toIsoTime(choice.at);
+    const std::string when = timeText(choice.at, now);
     switch (choice.does) {
         case Settling::SetValue: {
             const cellar::FieldSpec* spec = cellar::findField(choice.field);
@@ -136,12 +142,12 @@ std::string worded(const Choice& choice)
     return "admit it, with --name";
 }
 
-json jsonOf(const UnsettledRow& row)
+json jsonOf(const UnsettledRow& row, Instant now)
 {
     return {{"key", row.key},
             {"what", nameOf(row.what)},
             {"about", row.about},
-            {"says", worded(row)},
+            {"says", worded(row, now)},
             {"records", row.count}};
 }
 
@@ -150,10 +156,10 @@ int list(const Session& session, const std::vector<UnsettledRow>& rows)
     json answer = json::array();
     std::string text;
     for (const UnsettledRow& row : rows) {
-        answer.push_back(jsonOf(row));
+        answer.push_back(jsonOf(row, session.clock().now()));
         text += row.key;
         text += "  ";
-        text += worded(row);
+        text += worded(row, session.clock().now());
         text += '\n';
     }
     session.answer(answer, rows.empty() ? "Nothing to settle.\n" : text);
@@ -162,15 +168,16 @@ int list(const Session& session, const std::vector<UnsettledRow>& rows)
 
 int listChoices(const Session& session, const UnsettledRow& row, const std::vector<Choice>& choices)
 {
-    json answer = jsonOf(row);
+    const Instant now = session.clock().now();
+    json answer = jsonOf(row, now);
     answer["choices"] = json::array();
-    std::string text = worded(row) + "\n";
+    std::string text = worded(row, now) + "\n";
     for (std::size_t i = 0; i < choices.size(); ++i) {
-        answer["choices"].push_back(worded(choices[i]));
+        answer["choices"].push_back(worded(choices[i], now));
         text += "  ";
         text += std::to_string(i + 1);
         text += "  ";
-        text += worded(choices[i]);
+        text += worded(choices[i], now);
         text += '\n';
     }
     session.answer(answer, text);

@@ -4,7 +4,7 @@ import Spile.Screens
 import Spile.Theme
 import Spile.ViewModels
 
-// The devices of the cellar; at a desk, one that is lost can be cut off.
+// The devices of the cellar and their clocks; at a desk, one that is lost can be cut off.
 Page {
     id: page
 
@@ -37,6 +37,7 @@ Page {
         objectName: "parts"
         width: parent.width
         rows: page.viewModel.devices
-        onAct: index => page.viewModel.choose(index)
+        onAct: index => page.viewModel.openClock(index)
+        onActOther: index => page.viewModel.choose(index)
     }
 }

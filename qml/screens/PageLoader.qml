@@ -18,7 +18,7 @@ Loader {
         "NewFlightPage.qml", "FlightPage.qml", "WindowsPage.qml", "TastersPage.qml", "ScanPage.qml",
         "LabelsPage.qml", "LotsPage.qml", "LotPage.qml", "LotRecordPage.qml", "LotBarrelsPage.qml", "TracePage.qml",
         "ReportsPage.qml", "BenchPage.qml", "BenchGlassesPage.qml", "ToSettlePage.qml", "SettlePage.qml", "DevicesPage.qml",
-        "CutOffPage.qml"]
+        "CutOffPage.qml", "ClockPage.qml"]
 
     onPageChanged: loader.show()
     onShownChanged: loader.show()

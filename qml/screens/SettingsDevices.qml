@@ -60,7 +60,7 @@ Column {
         objectName: "devices"
         width: parent.width
         text: qsTr("Devices")
-        hint: qsTr("Which there are, and cutting one off")
+        hint: qsTr("Which there are, their clocks, cutting one off")
         onFired: part.app.openDevices()
     }
 }

@@ -45,6 +45,15 @@ Page {
         padText: page.viewModel.needsLettingIn ? qsTr("Show its code") : ""
         onActed: page.app.navigator.open(Navigator.Settings)
     }
+    Banner {
+        objectName: "ahead"
+        width: parent.width
+        visible: page.viewModel.ahead.length > 0
+        kind: Banner.Caution
+        text: page.viewModel.ahead
+        padText: qsTr("Its clock")
+        onActed: page.viewModel.openClock()
+    }
     TextEntry {
         objectName: "passphrase"
         width: parent.width

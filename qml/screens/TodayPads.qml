@@ -13,6 +13,15 @@ Column {
     spacing: Theme.gap
 
     TodayStanding { width: parent.width; viewModel: pads.app.joining }
+    Banner {
+        objectName: "clockDoubt"
+        width: parent.width
+        visible: pads.app.clock.doubt.length > 0
+        kind: Banner.Caution
+        text: pads.app.clock.doubt
+        padText: qsTr("Clock")
+        onActed: pads.app.clock.openDoubt()
+    }
     Pad {
         objectName: "openSheets"
         width: parent.width

@@ -21,7 +21,18 @@ void AppViewModel::connectDevices()
         navigator_.remove(Navigator::CutOff);
         notice_.tell(said);
     });
+    connect(&devices_, &DevicesViewModel::clockWanted, &clock_, &ClockViewModel::begin);
+    connect(&takeIn_, &TakeInViewModel::clockWanted, &clock_, &ClockViewModel::begin);
+    connect(&clock_, &ClockViewModel::opened, this, [this] { navigator_.open(Navigator::Clock); });
+    connect(&clock_, &ClockViewModel::done, this, [this](const QString& said) {
+        navigator_.remove(Navigator::Clock);
+        notice_.tell(said);
+    });
     connect(&navigator_, &Navigator::changed, this, [this] {
+        clock_.watch(navigator_.page() == Navigator::Today);
+        if (!navigator_.pages().contains(Navigator::Clock)) {
+            clock_.leave();
+        }
         if (!navigator_.pages().contains(Navigator::Settle)) {
             settle_.leave();
         }

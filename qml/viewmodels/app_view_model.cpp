@@ -30,6 +30,7 @@ AppViewModel::AppViewModel(const Outside& outside, FilePlaces& places, Start sta
       toSettle_(context_),
       settle_(context_),
       devices_(context_),
+      clock_(context_),
       openWork_(context_, workSheets_),
       sheets_(context_, barrel_, openWork_, workSheets_),
       work_(context_, people_, workSheets_),

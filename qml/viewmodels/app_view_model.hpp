@@ -7,6 +7,7 @@
 #include "qml/viewmodels/calculating_view_model.hpp"
 #include "qml/viewmodels/calendar_view_model.hpp"
 #include "qml/viewmodels/climate_view_model.hpp"
+#include "qml/viewmodels/clock_view_model.hpp"
 #include "qml/viewmodels/comparing_view_model.hpp"
 #include "qml/viewmodels/context.hpp"
 #include "qml/viewmodels/day_file_view_model.hpp"
@@ -82,6 +83,7 @@ class AppViewModel : public QObject {
     Q_PROPERTY(spile::viewmodels::ToSettleViewModel* toSettle READ toSettle CONSTANT FINAL)
     Q_PROPERTY(spile::viewmodels::SettleViewModel* settle READ settle CONSTANT FINAL)
     Q_PROPERTY(spile::viewmodels::DevicesViewModel* devices READ devices CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::ClockViewModel* clock READ clock CONSTANT FINAL)
     Q_PROPERTY(spile::viewmodels::SheetsViewModel* sheets READ sheets CONSTANT FINAL)
     Q_PROPERTY(spile::viewmodels::WorkViewModel* work READ work CONSTANT FINAL)
     Q_PROPERTY(spile::viewmodels::OpenWorkViewModel* openWork READ openWork CONSTANT FINAL)
@@ -240,6 +242,7 @@ public:
     [[nodiscard]] ToSettleViewModel* toSettle() { return &toSettle_; }
     [[nodiscard]] SettleViewModel* settle() { return &settle_; }
     [[nodiscard]] DevicesViewModel* devices() { return &devices_; }
+    [[nodiscard]] ClockViewModel* clock() { return &clock_; }
     [[nodiscard]] SheetsViewModel* sheets() { return &sheets_; }
     [[nodiscard]] WorkViewModel* work() { return &work_; }
     [[nodiscard]] OpenWorkViewModel* openWork() { return &openWork_; }
@@ -318,6 +321,7 @@ private:
     ToSettleViewModel toSettle_;
     SettleViewModel settle_;
     DevicesViewModel devices_;
+    ClockViewModel clock_;
     WorkSheets workSheets_;
     OpenWorkViewModel openWork_;
     SheetsViewModel sheets_;

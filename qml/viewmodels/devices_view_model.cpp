@@ -79,7 +79,8 @@ void DevicesViewModel::take(Read read)
     for (const Device& device : devices_) {
         PartLine line = partLine(QStringLiteral("device"), textOf(device.id), device.name,
                                  {standingOf(device), device.own ? tr("This device") : QString()});
-        line.pad = mayCut(device) ? tr("Cut it off") : QString();
+        line.pad = tr("Its clock");
+        line.otherPad = mayCut(device) ? tr("Cut it off") : QString();
         lines.push_back(std::move(line));
     }
     rows_.replace(std::move(lines));
@@ -94,6 +95,13 @@ void DevicesViewModel::choose(int index)
         error_.clear();
         emit changed();
         emit chosen();
+    }
+}
+
+void DevicesViewModel::openClock(int index)
+{
+    if (index >= 0 && index < static_cast<int>(devices_.size())) {
+        emit clockWanted(devices_[static_cast<std::size_t>(index)].id);
     }
 }
 

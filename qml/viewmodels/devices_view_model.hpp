@@ -34,6 +34,8 @@ public:
     void leave() { loaded_ = false; }
     /// Ask about the device at that place of the list.
     Q_INVOKABLE void choose(int index);
+    /// Look at the clock of the device at that place.
+    Q_INVOKABLE void openClock(int index);
     Q_INVOKABLE void chooseReason(int index);
     Q_INVOKABLE void cutOff();
 
@@ -51,6 +53,7 @@ signals:
     void changed();
     void chosen();
     void cut(const QString& said);
+    void clockWanted(const spile::DeviceId& device);
 
 private:
     struct Device {

@@ -1,5 +1,6 @@
 #include "qml/viewmodels/formats.hpp"
 
+#include "core/cellar/true_time.hpp"
 #include "core/plan/foreseen.hpp"
 
 #include <QDateTime>
@@ -142,6 +143,16 @@ QString Formats::age(Instant since) const
     constexpr int monthsFrom = 60;
     return days < monthsFrom ? tr("%n day(s)", "", days)
                              : tr("%n month(s)", "", days / daysInMonth);
+}
+
+QString Formats::marked(const QString& text, Instant at) const
+{
+    return cellar::isInFuture(at, now()) ? tr("%1, in the future", "Tue 14 Oct").arg(text) : text;
+}
+
+QString Formats::setRight(const std::optional<Instant>& clock) const
+{
+    return clock ? tr("Its clock said %1; set right").arg(dateAndTime(*clock)) : QString();
 }
 
 ledger::EventTime Formats::eventTime(Instant at)

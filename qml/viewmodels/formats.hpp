@@ -7,6 +7,7 @@
 #include <QCoreApplication>
 #include <QLocale>
 #include <QString>
+#include <optional>
 
 namespace spile::viewmodels {
 
@@ -53,6 +54,11 @@ public:
 
     /// Whole days from today to the day of `at`, by the device's own calendar.
     [[nodiscard]] int daysFromToday(Instant at) const;
+
+    /// `text`, which says when, marked if `at` is in the future by this device's clock.
+    [[nodiscard]] QString marked(const QString& text, Instant at) const;
+    /// "Its clock said Tue 14 Oct, 18:20; set right"; empty if it was not.
+    [[nodiscard]] QString setRight(const std::optional<Instant>& clock) const;
 
     /// The time of `at` for an entry, with the zone that this device is in then.
     [[nodiscard]] static ledger::EventTime eventTime(Instant at);

@@ -16,9 +16,13 @@ public:
         HistoryLine& line = lines_.emplace_back();
         line.id = textOf(fact.entry);
         line.atMs = toMs(fact.at);
-        line.when = formats_.date(fact.at);
+        line.when = formats_.marked(formats_.date(fact.at), fact.at);
         line.what = what;
         line.detail = detail;
+        if (fact.clock) {
+            line.detail += (detail.isEmpty() ? QString() : QStringLiteral("\n")) +
+                           formats_.setRight(fact.clock);
+        }
         line.who = QString::fromStdString(fact.person);
         return line;
     }
@@ -163,7 +167,7 @@ std::vector<HistoryLine> linesOf(const cellar::BarrelHistory& history, const For
     Lines lines(formats);
     for (const auto& fill : history.fills) {
         lines.add(fill, HistoryRows::tr("Filled"), withNote(fillText(fill, formats), fill)).when =
-            formats.date(fill.at, fill.precision);
+            formats.marked(formats.date(fill.at, fill.precision), fill.at);
     }
     for (const auto& gauge : history.gauges) {
         lines.add(gauge, HistoryRows::tr("Gauged"), withNote(gaugeText(gauge, formats), gauge));

@@ -66,6 +66,7 @@ public:
         Settle,
         Devices,
         CutOff,
+        Clock,
     };
     Q_ENUM(Page)
 

@@ -75,7 +75,8 @@ QString SettlingText::who(const cellar::UnsettledRow& row, const Formats& format
         case Unsettled::TwoValues:
         case Unsettled::VoidedAndCorrected:
             return tr("Recorded by %1, %2", "a device, when")
-                .arg(QString::fromStdString(row.deviceName), formats.dateAndTime(row.at));
+                .arg(QString::fromStdString(row.deviceName),
+                     formats.marked(formats.dateAndTime(row.at), row.at));
         case Unsettled::Waiting:
             return tr("The code that it shows: %1")
                 .arg(QString::fromStdString(cellar::joinCode(row.device)));
@@ -197,7 +198,7 @@ QString SettlingText::hint(const cellar::Choice& choice, const Formats& formats)
     if (!said) {
         return {};
     }
-    const QString when = formats.dateAndTime(choice.at);
+    const QString when = formats.marked(formats.dateAndTime(choice.at), choice.at);
     return choice.deviceName.empty() ? when
                                      : tr("%1, %2", "a device, when")
                                            .arg(QString::fromStdString(choice.deviceName), when);

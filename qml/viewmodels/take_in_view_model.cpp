@@ -1,6 +1,7 @@
 #include "qml/viewmodels/take_in_view_model.hpp"
 
 #include "core/cellar/acts/exchanging.hpp"
+#include "core/cellar/true_time.hpp"
 #include "qml/viewmodels/error_text.hpp"
 
 namespace spile::viewmodels {
@@ -21,6 +22,7 @@ void TakeInViewModel::begin()
     if (!busy_) {
         result_.clear();
         renewed_.clear();
+        ahead_.clear();
         error_.clear();
         sealed_.clear();
         passphrase_.clear();
@@ -113,6 +115,7 @@ void TakeInViewModel::take(const Path& file)
     file_ = file;
     result_.clear();
     renewed_.clear();
+    ahead_.clear();
     error_.clear();
     emit changed();
     const QString passphrase = passphrase_.trimmed();
@@ -153,6 +156,12 @@ void TakeInViewModel::taken(const ledger::TakenIn& taken)
     if (taken.waiting > 0) {
         result_ += QLatin1Char(' ') + tr("%n record(s) wait until their device is let in.", "",
                                          static_cast<int>(taken.waiting));
+    }
+    from_ = taken.from;
+    if (cellar::isInFuture(taken.made, context_.formats.now())) {
+        ahead_ = tr("The file was made at %1, later than now. The clock of the device that made it "
+                    "is ahead, or this one's is behind.")
+                     .arg(context_.formats.dateAndTime(taken.made));
     }
     if (taken.renewed) {
         needsLettingIn_ = !taken.renewed->admitted;

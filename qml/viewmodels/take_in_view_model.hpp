@@ -28,6 +28,9 @@ class TakeInViewModel : public QObject {
     Q_PROPERTY(QString renewed READ renewed NOTIFY changed FINAL)
     /// Whether a desk has to let it in again.
     Q_PROPERTY(bool needsLettingIn READ needsLettingIn NOTIFY changed FINAL)
+    /// The file was made later than now, by this device's clock: what that means; empty: it was
+    /// not.
+    Q_PROPERTY(QString ahead READ ahead NOTIFY changed FINAL)
     /// Whether taking in makes this device's cellar: there is none yet.
     Q_PROPERTY(bool joins READ joins NOTIFY changed FINAL)
 
@@ -42,6 +45,8 @@ public:
     /// Take the sealed file in with the passphrase that was typed.
     Q_INVOKABLE void unseal();
     Q_INVOKABLE void cancel();
+    /// Look at the clock of the device that made the file.
+    Q_INVOKABLE void openClock() { emit clockWanted(from_); }
 
     [[nodiscard]] QStringList files() const;
     [[nodiscard]] QString path() const { return path_; }
@@ -55,6 +60,7 @@ public:
     void setPassphrase(const QString& passphrase);
     [[nodiscard]] QString renewed() const { return renewed_; }
     [[nodiscard]] bool needsLettingIn() const { return needsLettingIn_; }
+    [[nodiscard]] QString ahead() const { return ahead_; }
     [[nodiscard]] bool joins() const { return joins_; }
     void setJoins(bool joins);
     void joined(const Result<void>& joined);
@@ -64,6 +70,7 @@ signals:
     void progressed();
     /// There is no cellar yet: it has to be made from this file.
     void joinWanted(const QString& file, const QString& passphrase);
+    void clockWanted(const spile::DeviceId& device);
 
 private:
     void choose(const Path& file);
@@ -76,7 +83,8 @@ private:
     std::vector<FilePlaces::Found> found_;
     Path sealed_;  // the file that is waiting for its passphrase
     Path file_;    // that is being taken in
-    QString path_, passphrase_, result_, renewed_, error_;
+    QString path_, passphrase_, result_, renewed_, ahead_, error_;
+    DeviceId from_;
     bool needsLettingIn_ = false;
     bool busy_ = false;
     bool joins_ = false;

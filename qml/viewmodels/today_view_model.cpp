@@ -41,6 +41,9 @@ QString detailOf(const cellar::OwnAct& act, const Formats& formats)
     if (!act.person.empty()) {
         parts << QString::fromStdString(act.person);
     }
+    if (act.clock) {
+        parts << formats.setRight(act.clock);
+    }
     return parts.join(QStringLiteral(", "));
 }
 
@@ -62,8 +65,11 @@ JournalLine lineOf(const cellar::OwnAct& act, bool blind, const Formats& formats
 {
     JournalLine line;
     line.id = textOf(act.entry);
-    line.when = formats.daysFromToday(act.recorded) == 0 ? formats.time(act.recorded)
-                                                         : formats.dateAndTime(act.recorded);
+    const Instant later = std::max(act.at, act.recorded);
+    line.when =
+        formats.marked(formats.daysFromToday(act.recorded) == 0 ? formats.time(act.recorded)
+                                                                : formats.dateAndTime(act.recorded),
+                       later);
     const QString done = capitalised(word("done " + act.kind));
     const QString barrel = subjectOf(act, blind);
     line.what =

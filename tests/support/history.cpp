@@ -15,18 +15,18 @@ struct Weight {
     unsigned usual, correcting;
 };
 constexpr std::array weights = {
-    Weight{What::Barrel, 2, 0},   Weight{What::Fill, 4, 1},     Weight{What::Empty, 3, 1},
-    Weight{What::Move, 4, 1},     Weight{What::Verdict, 4, 1},  Weight{What::Draw, 4, 2},
-    Weight{What::Taste, 3, 1},    Weight{What::Note, 2, 1},     Weight{What::Amend, 8, 20},
-    Weight{What::Void, 5, 8},     Weight{What::Newer, 2, 1},    Weight{What::SetClock, 3, 1},
-    Weight{What::PassTime, 3, 2}, Weight{What::Exchange, 8, 6}, Weight{What::ExchangePart, 5, 5},
-    Weight{What::Admit, 5, 3},    Weight{What::BackUp, 2, 1},   Weight{What::Restore, 2, 1},
-    Weight{What::Clone, 1, 1},    Weight{What::CutOff, 3, 2},   Weight{What::Adopt, 2, 1},
-    Weight{What::Reinstate, 1, 1}};
+    Weight{What::Barrel, 2, 0},    Weight{What::Fill, 4, 1},     Weight{What::Empty, 3, 1},
+    Weight{What::Move, 4, 1},      Weight{What::Verdict, 4, 1},  Weight{What::Draw, 4, 2},
+    Weight{What::Taste, 3, 1},     Weight{What::Note, 2, 1},     Weight{What::Amend, 8, 20},
+    Weight{What::Void, 5, 8},      Weight{What::Newer, 2, 1},    Weight{What::SetClock, 3, 1},
+    Weight{What::PassTime, 3, 2},  Weight{What::Exchange, 8, 6}, Weight{What::ExchangePart, 5, 5},
+    Weight{What::Admit, 5, 3},     Weight{What::BackUp, 2, 1},   Weight{What::Restore, 2, 1},
+    Weight{What::Clone, 1, 1},     Weight{What::CutOff, 3, 2},   Weight{What::Adopt, 2, 1},
+    Weight{What::Reinstate, 1, 1}, Weight{What::Reboot, 1, 1},   Weight{What::Observe, 4, 4}};
 constexpr std::array names = {
-    "barrel",  "fill",    "empty", "move",    "verdict", "draw",     "taste",         "note",
-    "amend",   "void",    "newer", "clock",   "pass",    "exchange", "exchange part", "admit",
-    "back up", "restore", "clone", "cut off", "adopt",   "reinstate"};
+    "barrel",  "fill",    "empty", "move",    "verdict", "draw",      "taste",         "note",
+    "amend",   "void",    "newer", "clock",   "pass",    "exchange",  "exchange part", "admit",
+    "back up", "restore", "clone", "cut off", "adopt",   "reinstate", "reboot",        "observe"};
 
 What draw(SeededRandom& random, bool correcting)
 {

@@ -33,7 +33,9 @@ enum class What : std::uint8_t {
     Clone,
     CutOff,
     Adopt,
-    Reinstate
+    Reinstate,
+    Reboot,
+    Observe  // what a device's clock shows, or that this one's is wrong
 };
 
 /// One thing that one device does; the numbers choose among what there is to choose from.

@@ -1,6 +1,7 @@
 #include "tests/support/naive_cellar.hpp"
 
 #include "core/cellar/kind.hpp"
+#include "tests/support/naive_counting.hpp"
 
 #include <algorithm>
 #include <functional>
@@ -12,16 +13,9 @@ using ledger::Fields;
 
 namespace {
 
-constexpr std::uint32_t roleField = 4, pointsField = 90;
-constexpr std::int64_t deskRole = 1;
-
-template <class T>
-std::optional<T> valueOf(const Fields& fields, std::uint32_t number)
-{
-    const auto found = fields.find(number);
-    const T* value = found == fields.end() ? nullptr : found->second.as<T>();
-    return value == nullptr ? std::nullopt : std::optional(*value);
-}
+constexpr std::uint32_t bootField = 92, sinceBootField = 93;
+constexpr std::int64_t mostMs = std::int64_t{1} << 53U;
+constexpr std::int64_t calendarEndMs = 253402300799999;
 
 template <class Id>
 std::optional<Id> idOf(const Fields& fields, Field field)
@@ -34,158 +28,6 @@ std::optional<std::string> textOf(const Fields& fields, Field field)
 {
     return valueOf<std::string>(fields, static_cast<std::uint32_t>(field));
 }
-
-Fields fieldsOf(const NaiveEntry& entry)
-{
-    return ledger::decodeFields(entry.body).value_or(Fields());
-}
-DeviceId subjectDevice(const NaiveEntry& entry)
-{
-    return *DeviceId::fromBytes(entry.core.subject.bytes());
-}
-
-// Which entries count: chains, admission, cutting off.
-class Counting {
-public:
-    Counting(const NaiveEntries& entries, const CellarId& cellar, DeviceId self)
-        : entries_(entries), owner_(*DeviceId::fromBytes(cellar.bytes())), self_(self)
-    {
-    }
-
-    std::set<EntryId> linked;  // their chain is whole and their device was ever admitted
-    std::set<EntryId> counted;
-
-    void run()
-    {
-        admits_.insert(owner_);
-        admitted_ = {owner_, self_};
-        untilQuiet([&] { return link() || admit(); });
-        belonging_.insert(owner_);
-        if (std::none_of(linked.begin(), linked.end(),
-                         [&](const EntryId& id) { return admits(id, self_); })) {
-            belonging_.insert(self_);
-        }
-        untilQuiet([&] { return adopt() || belong(); });
-        for (const EntryId& id : linked) {
-            if (stands(id)) {
-                counted.insert(id);
-            }
-        }
-    }
-
-private:
-    static void untilQuiet(const std::function<bool()>& step)
-    {
-        while (step()) {
-        }
-    }
-    [[nodiscard]] const NaiveEntry& at(const EntryId& id) const { return *entries_.at(id); }
-    [[nodiscard]] bool isKind(const EntryId& id, std::string_view kind) const
-    {
-        return at(id).core.kind == kind && at(id).core.kindVersion == 1;
-    }
-    // Whether it is a `device` entry about `device` by one that may admit.
-    [[nodiscard]] bool admits(const EntryId& id, const DeviceId& device) const
-    {
-        return isKind(id, "device") && subjectDevice(at(id)) == device &&
-               admits_.contains(at(id).core.device);
-    }
-
-    bool link()
-    {
-        bool more = false;
-        for (const auto& [id, entry] : entries_) {
-            const ledger::Entry& core = entry->core;
-            if (admitted_.contains(core.device) &&
-                (core.seq == 1 || linked.contains(core.previous))) {
-                more = linked.insert(id).second || more;
-            }
-        }
-        return more;
-    }
-    bool admit()
-    {
-        bool more = false;
-        for (const EntryId& id : linked) {
-            const DeviceId device = subjectDevice(at(id));
-            if (admits(id, device)) {
-                more = admitted_.insert(device).second || more;
-                if (valueOf<std::int64_t>(fieldsOf(at(id)), roleField) == deskRole) {
-                    more = admits_.insert(device).second || more;
-                }
-            }
-        }
-        return more;
-    }
-
-    [[nodiscard]] bool isLifted(const EntryId& cut) const
-    {
-        return std::any_of(linked.begin(), linked.end(), [&](const EntryId& id) {
-            const auto& lifted = at(id).core.overwrites;
-            return isKind(id, "reinstate") && at(id).core.device == owner_ &&
-                   at(id).core.subject == at(cut).core.subject &&
-                   std::find(lifted.begin(), lifted.end(), cut) != lifted.end();
-        });
-    }
-    [[nodiscard]] bool isOnChain(const EntryId& id, EntryId last) const
-    {
-        while (last != id && entries_.contains(last)) {
-            last = at(last).core.previous;
-        }
-        return last == id;
-    }
-    [[nodiscard]] bool isBeyond(const EntryId& id, const EntryId& cut) const
-    {
-        const auto points = valueOf<ledger::List>(fieldsOf(at(cut)), pointsField);
-        return !points || std::none_of(points->begin(), points->end(), [&](const auto& point) {
-            const ledger::List& columns = *point.template as<ledger::List>();
-            const auto last = *EntryId::fromBytes(*columns.at(1).template as<Bytes>());
-            const auto seq = static_cast<std::uint64_t>(*columns.at(0).template as<std::int64_t>());
-            return linked.contains(last) ? isOnChain(id, last) : at(id).core.seq <= seq;
-        });
-    }
-    [[nodiscard]] bool isCutOff(const EntryId& id) const
-    {
-        const DeviceId device = at(id).core.device;
-        return device != owner_ &&
-               std::any_of(linked.begin(), linked.end(), [&](const EntryId& cut) {
-                   return isKind(cut, "cut_off") && admits_.contains(at(cut).core.device) &&
-                          subjectDevice(at(cut)) == device && !isLifted(cut) && isBeyond(id, cut);
-               });
-    }
-    [[nodiscard]] bool stands(const EntryId& id) const
-    {
-        return adopted_.contains(id) || (belonging_.contains(at(id).core.device) && !isCutOff(id));
-    }
-    bool adopt()
-    {
-        bool more = false;
-        for (const EntryId& id : linked) {
-            if (isKind(id, "adopt") && at(id).core.target && admits_.contains(at(id).core.device) &&
-                stands(id)) {
-                more = adopted_.insert(*at(id).core.target).second || more;
-            }
-        }
-        return more;
-    }
-    bool belong()
-    {
-        bool more = false;
-        for (const EntryId& id : linked) {
-            const DeviceId device = subjectDevice(at(id));
-            if (admits(id, device) && stands(id)) {
-                more = belonging_.insert(device).second || more;
-            }
-        }
-        return more;
-    }
-
-    const NaiveEntries& entries_;
-    DeviceId owner_, self_;
-    std::set<DeviceId> admitted_, admits_;  // ever
-    std::set<DeviceId> belonging_;          // now
-    std::set<EntryId> adopted_;
-};
 
 // What the counted entries say.
 class Saying {
@@ -228,6 +70,64 @@ private:
         return {std::min(core.eventTime(), core.recorded), core.device, core.seq, id};
     }
 
+    // Whether it says what the time was at a moment of the start in which `record` was made.
+    [[nodiscard]] bool isAbout(const EntryId& id, const ledger::Entry& record) const
+    {
+        if (at(id).core.kind != "clock_observe" || at(id).core.kindVersion != 1 ||
+            subjectDevice(at(id)) != record.device || isVoided(id)) {
+            return false;
+        }
+        const Fields fields = fieldsOf(at(id));
+        const auto since = valueOf<std::int64_t>(fields, sinceBootField);
+        return idOf<BootId>(fields, static_cast<Field>(bootField)) == record.boot && since &&
+               *since >= 0 && *since <= mostMs;
+    }
+    [[nodiscard]] std::optional<EntryId> observationOf(const ledger::Entry& record) const
+    {
+        std::set<EntryId> all;
+        for (const EntryId& id : said_.counted) {
+            if (isAbout(id, record)) {
+                all.insert(id);
+            }
+        }
+        std::optional<EntryId> latest;
+        for (const EntryId& id : all) {
+            const bool replaced = std::any_of(all.begin(), all.end(), [&](const EntryId& other) {
+                const auto& names = at(other).core.overwrites;
+                return std::find(names.begin(), names.end(), id) != names.end();
+            });
+            if (!replaced && (!latest || orderOf(id) > orderOf(*latest))) {
+                latest = id;
+            }
+        }
+        return latest;
+    }
+
+    // When it happened and when it was recorded, as far as that is known better than by the clock.
+    [[nodiscard]] std::pair<Instant, Instant> timesOf(const EntryId& id) const
+    {
+        constexpr std::int64_t nearMs = 120'000;
+        const ledger::Entry& core = at(id).core;
+        const auto observed = core.kind == "clock_observe" ? std::nullopt : observationOf(core);
+        if (!observed) {
+            return {core.eventTime(), core.recorded};
+        }
+        const ledger::Entry& by = at(*observed).core;
+        const std::int64_t truth =
+            std::clamp(toMs(by.eventTime()) + core.sinceBoot.count() -
+                           *valueOf<std::int64_t>(fieldsOf(at(*observed)), sinceBootField),
+                       -calendarEndMs, calendarEndMs);
+        const auto far = [](std::int64_t a, std::int64_t b) {
+            return a - b >= nearMs || b - a >= nearMs;
+        };
+        const auto better = [&](Instant told) {
+            return far(toMs(told), truth) ? instantFromMs(truth) : told;
+        };
+        const Instant clock = core.wall ? *core.wall : core.recorded;
+        const bool claimed = core.at && far(toMs(core.at->time), toMs(clock));
+        return {claimed ? core.at->time : better(core.eventTime()), better(core.recorded)};
+    }
+
     // A void entry that is voided itself hides nothing.
     [[nodiscard]] bool isVoided(const EntryId& id) const
     {
@@ -258,7 +158,12 @@ private:
     [[nodiscard]] NaiveFact fact(const EntryId& id, const cellar::KindSpec& kind) const
     {
         const ledger::Entry& core = at(id).core;
-        NaiveFact fact{core.kind, core.subject, orderOf(id), core.target, {}, isVoided(id)};
+        const auto [happened, recorded] = timesOf(id);
+        const NaiveOrder order(std::min(happened, recorded), core.device, core.seq, id);
+        NaiveFact fact{core.kind, core.subject, order, happened, {}, core.target, {}, isVoided(id)};
+        if (happened != core.eventTime()) {
+            fact.clock = core.at ? core.at->time : core.wall ? *core.wall : core.recorded;
+        }
         std::map<EntryId, Fields> amendments;  // that are live
         for (const EntryId& other : said_.counted) {
             if (isKind(other, "amend") && at(other).core.target == id && !isVoided(other)) {
@@ -354,11 +259,8 @@ private:
 
 NaiveCellar naiveCellar(const NaiveEntries& entries, const CellarId& cellar, const DeviceId& self)
 {
-    Counting counting(entries, cellar, self);
-    counting.run();
     NaiveCellar said;
-    said.linked = counting.linked;
-    said.counted = counting.counted;
+    countNaively(entries, cellar, self, said);
     Saying(entries, said).run();
     return said;
 }

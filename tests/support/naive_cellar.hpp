@@ -28,6 +28,8 @@ struct NaiveFact {
     std::string kind;
     SubjectId subject;
     NaiveOrder order;
+    Instant at;                    // when it is said to have happened
+    std::optional<Instant> clock;  // the same by its device's clock, where that was set right
     std::optional<EntryId> target;
     ledger::Fields fields;  // corrected; those that this version knows of the kind
     bool voided = false, amended = false, twoValues = false;

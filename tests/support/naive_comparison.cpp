@@ -116,7 +116,8 @@ const KindQueries& queriesOf(const KindSpec& kind)
     KindQueries& queries = all[kind.kind];
     if (queries.facts.empty()) {
         queries.facts =
-            "SELECT entry, subject, device, seq, when_ms, answers, voided, amended, two_values";
+            "SELECT entry, subject, device, seq, at_ms, when_ms, clock_ms, answers, voided, "
+            "amended, two_values";
         for (const cellar::KindField& field : kind.fields) {
             const cellar::FieldSpec& spec = cellar::specOf(field.field);
             if (spec.type != FieldType::List) {
@@ -140,7 +141,8 @@ std::string line(const NaiveFact& fact, const KindSpec& kind)
 {
     const auto& [when, device, seq, id] = fact.order;
     std::ostringstream out;
-    out << ' ' << fact.subject.hex() << ' ' << device.hex() << ' ' << seq << ' ' << toMs(when)
+    out << ' ' << fact.subject.hex() << ' ' << device.hex() << ' ' << seq << ' ' << toMs(fact.at)
+        << ' ' << toMs(when) << ' ' << (fact.clock ? std::to_string(toMs(*fact.clock)) : "nothing")
         << ' ' << shown(fact.target) << ' ' << fact.voided << ' ' << fact.amended << ' '
         << fact.twoValues;
     for (const cellar::KindField& field : kind.fields) {

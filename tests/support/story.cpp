@@ -56,6 +56,9 @@ void Story::play(const Step& step)
         case What::PassTime:
             at.member->clock.pass(std::chrono::hours(1 + step.a % 24));
             break;
+        case What::Reboot:
+            at.member->clock.reboot(BootId(std::array<std::uint8_t, BootId::size>{++boots_}));
+            break;
         case What::Exchange:
             exchange(step);
             break;
@@ -84,6 +87,8 @@ NewEntry Story::entry(const std::string& kind, const SubjectId& subject, Fields 
     if (step.c % 4 == 1) {  // back-dated, and sometimes from the future; few days, so that some tie
         made.at = ledger::EventTime{MemoryFleet::start +
                                     std::chrono::days(static_cast<int>(step.c / 4 % 7) - 4)};
+    } else if (step.c % 4 == 2) {  // what the clock shows, as the app says it
+        made.at = ledger::EventTime{holders_[step.device % holders_.size()].member->clock.now()};
     }
     return made;
 }
@@ -156,6 +161,9 @@ void Story::record(Holder& at, const Step& step)
         }
         case What::Reinstate:
             reinstate(at, step);
+            break;
+        case What::Observe:
+            observe(at, step);
             break;
         default:
             recordOne(at,
@@ -315,6 +323,41 @@ void Story::reinstate(Holder& at, const Step& step)
     const bool byOwner = step.b % 4 != 0 && at.member == &fleet_.device(0);
     keep(at, fleet_.recordAs(*at.member, byOwner ? fleet_.owner() : at.member->ledger().key(), made,
                              1));
+}
+
+// Of the start in which some record was made; the true time is hours or years beside the clock's,
+// or nearly the same; it names some, all or none of the earlier ones.
+void Story::observe(Holder& at, const Step& step)
+{
+    const EntryId seen = someEntry(at, step.a);
+    const ledger::Entry& core = naive_.at(seen)->core;
+    const ByteView boot = core.boot.bytes();
+    constexpr std::array offMinutes = {0, 1, 2, -2, 90, 525'600, -525'600};
+    const Milliseconds after = std::chrono::minutes(step.b % 3);
+    NewEntry made{"clock_observe",
+                  subjectOf(core.device),
+                  {{number(Field::Boot), Bytes(boot.begin(), boot.end())},
+                   {number(Field::SinceBootMs), std::int64_t{(core.sinceBoot + after).count()}},
+                   {number(Field::ShownMs), toMs(core.recorded + after)}},
+                  {},
+                  {},
+                  {},
+                  {}};
+    const int off = offMinutes.at(step.b % offMinutes.size());
+    if (step.c % 5 != 0) {  // else it is what this device's own clock says
+        made.at = ledger::EventTime{core.recorded + after + std::chrono::minutes(off)};
+    }
+    for (const EntryId& id : all_) {
+        const ledger::Entry& other = naive_.at(id)->core;
+        if (step.c % 3 != 0 && other.kind == made.kind && other.subject == made.subject &&
+            at.has.contains(id) && made.overwrites.size() < ledger::overwritesMax) {
+            made.overwrites.push_back(id);
+        }
+    }
+    if (step.c % 3 == 1 && !made.overwrites.empty()) {
+        made.overwrites.resize(1);
+    }
+    recordOne(at, std::move(made));
 }
 
 // Mostly of the newest, so that corrections meet; now and then one that is not here.

@@ -43,6 +43,7 @@ private:
     void admit(Holder& at, const Step& step);
     void cutOff(Holder& at, const Step& step);
     void reinstate(Holder& at, const Step& step);
+    void observe(Holder& at, const Step& step);
     void exchange(const Step& step);
     void exchangePart(const Step& step);
     void clone(Holder& original);
@@ -74,6 +75,7 @@ private:
     std::vector<Holder> holders_;
     std::vector<SubjectId> barrels_;
     Ids all_;  // every entry, as they were recorded
+    std::uint8_t boots_ = 0;
     std::map<EntryId, ledger::VerifiedEntry> verified_;
     NaiveEntries naive_;
     std::vector<Path> dayFiles_;

@@ -10,6 +10,7 @@ namespace {
 
 constexpr std::int64_t desk = 1, phone = 2;
 constexpr std::uint32_t noteField = 5, roleField = 4, pointsField = 90;
+constexpr std::uint32_t bootField = 92, sinceBootField = 93, shownField = 94;
 
 // Entries by invented devices; no signatures, since the naive cellar looks at none.
 class Naive : public testing::Test {
@@ -29,6 +30,7 @@ protected:
         core.previous = last_[device];
         core.seq = ++seq_[device];
         core.recorded = now;
+        core.sinceBoot = sinceBoot;
         core.kind = kind;
         core.subject = subject;
         core.target = target;
@@ -94,7 +96,21 @@ protected:
         seq_[device] = entries.at(last)->core.seq;
     }
 
+    // The clock of `device` is looked at by `by`, `since` its start, when it is `now` by hers.
+    EntryId observe(const DeviceId& by, const DeviceId& device, std::int64_t since,
+                    std::vector<EntryId> overwrites = {})
+    {
+        return add(by, "clock_observe", subject(device),
+                   {{bootField, Bytes(8)}, {sinceBootField, since}, {shownField, std::int64_t{0}}},
+                   {}, std::move(overwrites));
+    }
+    [[nodiscard]] std::int64_t happened(const EntryId& id) const
+    {
+        return toMs(said().facts.at(id).at);
+    }
+
     Instant now = instantFromMs(1000);
+    Milliseconds sinceBoot{0};
 
 private:
     // Numbered, so that the later made is the greater.
@@ -291,6 +307,30 @@ TEST_F(Naive, LetsADeviceCountItsOwnEntriesUntilItsAdmissionIsSetAside)
     EXPECT_TRUE(said(cat).counted.contains(fact));
     cutOff(owner, ann);
     EXPECT_FALSE(said(cat).counted.contains(fact));
+}
+
+TEST_F(Naive, SetsRightWhatAClockThatWasLookedAtRecorded)
+{
+    constexpr std::int64_t hour = 3'600'000;
+    admit(owner, ann, phone);
+    admit(owner, ben, phone);
+    now = instantFromMs(100 * hour);
+    sinceBoot = Milliseconds(2 * hour);
+    const EntryId fact = note(ann);
+    now = instantFromMs(7 * hour);  // by another's clock, 3 hours later: at 4 hours it was
+    const EntryId first = observe(ben, ann, 5 * hour);
+    EXPECT_EQ(happened(fact), 4 * hour);
+    EXPECT_EQ(said().facts.at(fact).clock, instantFromMs(100 * hour));
+    EXPECT_EQ(happened(first), 7 * hour);
+
+    now = instantFromMs(6 * hour);  // earlier, but it knows of the first
+    const EntryId second = observe(ben, ann, 5 * hour, {first});
+    EXPECT_EQ(happened(fact), 3 * hour);
+    add(ben, "void", barrel, {}, second);
+    EXPECT_EQ(happened(fact), 4 * hour);
+    add(ben, "void", barrel, {}, first);
+    EXPECT_EQ(happened(fact), 100 * hour);
+    EXPECT_FALSE(said().facts.at(fact).clock);
 }
 
 }  // namespace spile::support

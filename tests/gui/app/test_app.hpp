@@ -59,6 +59,9 @@ public:
     Q_INVOKABLE void leaveToSettle(int what);
     /// Besides: another phone that is let in.
     Q_INVOKABLE void addPhone(const QString& name);
+    /// Besides: the same, its clock so far ahead; it has drawn of a barrel, and the stick has its
+    /// day file.
+    Q_INVOKABLE void phoneAheadOnStick(const QString& name, int minutes);
     /// From now on this is a phone that has joined the cellar and is not let in.
     Q_INVOKABLE void joinAsPhone();
     /// Another desk has cut this device off.

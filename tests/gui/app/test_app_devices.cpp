@@ -171,6 +171,17 @@ void TestApp::addPhone(const QString& name)
     change([&](Cellar& ours) { Other(*device_, ours).admittedBy(ours, name.toStdString()); });
 }
 
+void TestApp::phoneAheadOnStick(const QString& name, int minutes)
+{
+    change([&](Cellar& ours) {
+        const Other other(*device_, ours);
+        other.admittedBy(ours, name.toStdString());
+        other.device->clock.setWall(device_->clock.now() + std::chrono::minutes(minutes));
+        drawn(*other.cellar, barrels_.begin()->second.barrel);
+        must(cellar::handOut(*other.cellar, device_->folder.path() / "stick" / "ahead.spile", {}));
+    });
+}
+
 void TestApp::joinAsPhone()
 {
     end();

@@ -26,9 +26,9 @@ AppStage {
             tap("settings")
             tap("devices")
             tryCompare(stage.app.navigator, "page", Navigator.Devices)
-            const pads = [0, 1].filter(i => shown("act" + i) !== null)
+            const pads = [0, 1].filter(i => shown("other" + i) !== null)
             compare(pads.length, 1) // this device itself has none
-            tap("act" + pads[0])
+            tap("other" + pads[0])
             tryCompare(stage.app.navigator, "page", Navigator.CutOff)
             compare(stage.app.devices.name, "Phone of Kim")
             tap("chip1", need("reasons"))
@@ -38,7 +38,7 @@ AppStage {
             tap("cut")
             tryCompare(stage.app.navigator, "page", Navigator.Devices)
             verify(stage.app.notice.text.startsWith("Phone of Kim is cut off."), stage.app.notice.text)
-            tryVerify(() => shown("act" + pads[0]) === null)
+            tryVerify(() => shown("other" + pads[0]) === null)
             verify(texts().indexOf("Cut off") >= 0)
         }
         function test_a_device_that_was_cut_off_is_told() {
