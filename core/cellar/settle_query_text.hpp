@@ -57,15 +57,15 @@ inline constexpr std::string_view filledSince =
 inline constexpr std::string_view gaugesSince =
     "SELECT 'gauge', entry, when_ms, device, volume_ml, amended FROM state_gauge WHERE subject = ? "
     "AND voided = 0 AND when_ms >= ? AND coalesce(bound, 0) = 0 "
-    "ORDER BY when_ms, device, seq, entry LIMIT ?";
+    "ORDER BY when_ms, device, seq, entry";
 inline constexpr std::string_view largestVolumes =
     "SELECT 'fill', entry, when_ms, device, volume_ml, amended FROM state_fill WHERE subject = ?1 "
     "AND voided = 0 AND when_ms >= ?2 UNION ALL SELECT 'gauge', entry, when_ms, device, volume_ml, "
     "amended FROM state_gauge WHERE subject = ?1 AND voided = 0 AND when_ms >= ?2 AND "
-    "coalesce(bound, 0) = 0 ORDER BY 5 DESC, 3 DESC, 2 LIMIT ?3";
+    "coalesce(bound, 0) = 0 ORDER BY 5 DESC, 3 DESC, 2 LIMIT 10";
 inline constexpr std::string_view largestDraws =
     "SELECT 'draw', entry, when_ms, device, volume_ml, amended FROM state_draw WHERE subject = ?1 "
-    "AND voided = 0 AND when_ms >= ?2 ORDER BY 5 DESC, 3 DESC, 2 LIMIT ?3";
+    "AND voided = 0 AND when_ms >= ?2 ORDER BY 5 DESC, 3 DESC, 2 LIMIT 10";
 
 inline constexpr std::array settling = {
     unsettledRecords, unsettledBarrels, copiedDevices, limitedDevices, nextWaitingDevice,

@@ -14,11 +14,9 @@ using ledger::Row;
 namespace {
 
 constexpr std::int64_t twiceWithinMs = 10 * 60 * 1000;
-constexpr int mostChoices = 10;
 
 Result<std::vector<VolumeRecord>> readRecords(Database& database, std::string_view sql,
-                                              const SubjectId& barrel, std::int64_t sinceMs,
-                                              int limit)
+                                              const SubjectId& barrel, std::int64_t sinceMs)
 {
     std::vector<VolumeRecord> records;
     SPILE_TRY(database.each(
@@ -27,17 +25,16 @@ Result<std::vector<VolumeRecord>> readRecords(Database& database, std::string_vi
                                row.id<DeviceId>(3), row.integerIfAny(4), row.integer(5) != 0});
             return Result<void>();
         },
-        sql, barrel, sinceMs, limit));
+        sql, barrel, sinceMs));
     return records;
 }
 
 Result<std::vector<VolumeRecord>> ofFill(Database& database, std::string_view sql,
-                                         const SubjectId& barrel, int limit)
+                                         const SubjectId& barrel)
 {
     SPILE_ASSIGN(since, database.first([](const Row& row) { return row.integer(0); },
                                        query_text::filledSince, barrel));
-    return since ? readRecords(database, sql, barrel, *since, limit)
-                 : Result<std::vector<VolumeRecord>>();
+    return since ? readRecords(database, sql, barrel, *since) : Result<std::vector<VolumeRecord>>();
 }
 
 // A correction, be it to the same value, says that somebody has looked.
@@ -60,7 +57,7 @@ std::int64_t mostHeld(const VolumeFacts& facts)
 
 Result<void> noteVolumeDoubts(Database& database, const SubjectId& barrel, const VolumeFacts& facts)
 {
-    SPILE_ASSIGN(gauges, readRecords(database, query_text::gaugesSince, barrel, facts.sinceMs, -1));
+    SPILE_ASSIGN(gauges, readRecords(database, query_text::gaugesSince, barrel, facts.sinceMs));
     const bool twice = std::adjacent_find(gauges.begin(), gauges.end(), isTwice) != gauges.end();
     std::int64_t most = facts.filledMl.value_or(0);
     for (const VolumeRecord& gauge : gauges) {
@@ -82,7 +79,7 @@ Result<void> forgetVolumeDoubts(Database& database, const SubjectId& barrel)
 
 Result<std::vector<VolumeRecord>> gaugesTwice(Database& database, const SubjectId& barrel)
 {
-    SPILE_ASSIGN(gauges, ofFill(database, query_text::gaugesSince, barrel, -1));
+    SPILE_ASSIGN(gauges, ofFill(database, query_text::gaugesSince, barrel));
     std::vector<VolumeRecord> twice;
     for (std::size_t i = 0; i < gauges.size(); ++i) {
         const bool after = i > 0 && isTwice(gauges[i - 1], gauges[i]);
@@ -96,12 +93,12 @@ Result<std::vector<VolumeRecord>> gaugesTwice(Database& database, const SubjectI
 
 Result<std::vector<VolumeRecord>> largestVolumes(Database& database, const SubjectId& barrel)
 {
-    return ofFill(database, query_text::largestVolumes, barrel, mostChoices);
+    return ofFill(database, query_text::largestVolumes, barrel);
 }
 
 Result<std::vector<VolumeRecord>> largestDraws(Database& database, const SubjectId& barrel)
 {
-    return ofFill(database, query_text::largestDraws, barrel, mostChoices);
+    return ofFill(database, query_text::largestDraws, barrel);
 }
 
 }  // namespace spile::cellar
