@@ -5,6 +5,7 @@
 #include "core/cellar/acts/filling.hpp"
 #include "core/cellar/acts/photographing.hpp"
 #include "core/cellar/checking.hpp"
+#include "core/cellar/clocks.hpp"
 #include "core/cellar/join_code.hpp"
 #include "core/cellar/queries.hpp"
 #include "tests/support/fleet.hpp"
@@ -158,6 +159,7 @@ TEST(Fault32_ClockAt1970, GoesOnFromTheLastRecord)
     draw(fleet, 0);
     ASSERT_EQ(history(fleet, 0).draws.size(), 2U);
     EXPECT_GE(history(fleet, 0).draws.back().at, before);
+    EXPECT_EQ(clockDoubt(fleet.cellar(0).database(), fleet.at(0).clock)->behindOwn, before);
     expectOneState(fleet);
 }
 
@@ -169,6 +171,9 @@ TEST(Fault33_RecordFromTheFuture, IsKeptAndMovesNoClock)
     const EntryId far = draw(fleet, 1);
     fleet.exchangeAll();
     EXPECT_TRUE(has(fleet, 0, far));
+    ASSERT_EQ(history(fleet, 0).draws.size(), 1U);
+    EXPECT_TRUE(isInFuture(history(fleet, 0).draws.front().at, fleet.at(0).clock.now()));
+    EXPECT_TRUE(clockDoubt(fleet.cellar(0).database(), fleet.at(0).clock)->ahead);
     const EntryId now = draw(fleet, 0);
     const auto draws = history(fleet, 0).draws;
     const auto own = std::find_if(draws.begin(), draws.end(),

@@ -169,7 +169,7 @@ AppStage {
             stage.app.openDevices()
             settle()
             verify(shown("deskOnly") !== null)
-            verify(shown("act0") === null)
+            verify(shown("other0") === null)
         }
     }
 }
