@@ -66,6 +66,7 @@ public:
         Settle,
         Devices,
         CutOff,
+        Admit,
     };
     Q_ENUM(Page)
 
