@@ -4,10 +4,6 @@
 <context>
     <name>AdmitForm</name>
     <message>
-        <source>Its code</source>
-        <translation>Sein Code</translation>
-    </message>
-    <message>
         <source>What it is called</source>
         <translation>Wie es heißt</translation>
     </message>
@@ -3116,6 +3112,17 @@
     </message>
 </context>
 <context>
+    <name>JoinCode</name>
+    <message>
+        <source>Its code: %1</source>
+        <translation>Sein Code: %1</translation>
+    </message>
+    <message>
+        <source>Its code</source>
+        <translation>Sein Code</translation>
+    </message>
+</context>
+<context>
     <name>JoinSymbol</name>
     <message>
         <source>The code of this device as a symbol, for another device&apos;s camera</source>
@@ -4535,10 +4542,6 @@
     <message>
         <source>This device</source>
         <translation>Dieses Gerät</translation>
-    </message>
-    <message>
-        <source>Its code</source>
-        <translation>Sein Code</translation>
     </message>
     <message>
         <source>Let another device in</source>

@@ -1,5 +1,6 @@
 import QtQuick
 import Spile.Components
+import Spile.Screens
 import Spile.Theme
 import Spile.ViewModels
 
@@ -11,7 +12,7 @@ Column {
 
     spacing: Theme.gap
 
-    Fact { objectName: "device"; width: parent.width; label: qsTr("Its code"); value: form.viewModel.device }
+    JoinCode { objectName: "device"; width: parent.width; value: form.viewModel.device }
     TextEntry {
         objectName: "name"
         width: parent.width

@@ -28,7 +28,7 @@ Column {
         path: part.viewModel.symbol
         side: part.viewModel.symbolSide
     }
-    Fact { objectName: "ownCode"; width: parent.width; label: qsTr("Its code"); value: part.viewModel.ownCode }
+    JoinCode { objectName: "ownCode"; width: parent.width; value: part.viewModel.ownCode }
     Pad {
         objectName: "letIn"
         width: parent.width
