@@ -2,6 +2,48 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de">
 <context>
+    <name>AdmitForm</name>
+    <message>
+        <source>What it is called</source>
+        <translation>Wie es heißt</translation>
+    </message>
+    <message>
+        <source>It may let others in</source>
+        <translation>Es darf andere zulassen</translation>
+    </message>
+    <message>
+        <source>And cut others off: for a desk</source>
+        <translation>Und andere abschneiden: für einen Rechner im Büro</translation>
+    </message>
+    <message>
+        <source>Not this one</source>
+        <translation>Nicht dieses</translation>
+    </message>
+</context>
+<context>
+    <name>AdmitPage</name>
+    <message>
+        <source>Let a device in</source>
+        <translation>Gerät zulassen</translation>
+    </message>
+    <message>
+        <source>Let it in</source>
+        <translation>Zulassen</translation>
+    </message>
+    <message>
+        <source>Point the camera at the symbol on the other device. It is there under Today, Settings, once it has joined.</source>
+        <translation>Richte die Kamera auf das Zeichen auf dem anderen Gerät. Es steht dort unter Heute, Einstellungen, sobald es beigetreten ist.</translation>
+    </message>
+    <message>
+        <source>Type the code that stands below the symbol.</source>
+        <translation>Tippe den Code ein, der unter dem Zeichen steht.</translation>
+    </message>
+    <message>
+        <source>Or type the code that it shows</source>
+        <translation>Oder tippe den Code ein, den es zeigt</translation>
+    </message>
+</context>
+<context>
     <name>AlarmText</name>
     <message>
         <source>Souring? pH fell from %1 to %2 (%3).</source>
@@ -2718,14 +2760,25 @@
     </message>
 </context>
 <context>
+    <name>DeviceList</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
     <name>DevicesPage</name>
     <message>
         <source>Devices</source>
         <translation>Geräte</translation>
     </message>
     <message>
-        <source>Only a desk can cut a device off.</source>
-        <translation>Nur ein Rechner im Büro kann ein Gerät abschneiden.</translation>
+        <source>Let another device in</source>
+        <translation>Anderes Gerät zulassen</translation>
+    </message>
+    <message>
+        <source>Only a desk can let a device in or cut one off.</source>
+        <translation>Nur ein Rechner im Büro kann ein Gerät zulassen oder abschneiden.</translation>
     </message>
 </context>
 <context>
@@ -3159,6 +3212,55 @@
     <message>
         <source>Not available now: %1</source>
         <translation>Jetzt nicht möglich: %1</translation>
+    </message>
+</context>
+<context>
+    <name>JoinCode</name>
+    <message>
+        <source>Its code: %1</source>
+        <translation>Sein Code: %1</translation>
+    </message>
+    <message>
+        <source>Its code</source>
+        <translation>Sein Code</translation>
+    </message>
+</context>
+<context>
+    <name>JoinSymbol</name>
+    <message>
+        <source>The code of this device as a symbol, for another device&apos;s camera</source>
+        <translation>Der Code dieses Geräts als Zeichen, für die Kamera eines anderen Geräts</translation>
+    </message>
+</context>
+<context>
+    <name>JoinText</name>
+    <message>
+        <source>This device has joined another cellar, %1. Let it join with a day file of this one first.</source>
+        <translation>Dieses Gerät ist einem anderen Keller beigetreten, %1. Lass es erst mit einer Tagesdatei von diesem beitreten.</translation>
+    </message>
+    <message>
+        <source>This is the code of this device itself.</source>
+        <translation>Das ist der Code dieses Geräts selbst.</translation>
+    </message>
+    <message>
+        <source>%1 was cut off. Only the owner&apos;s key lets it in again, at a desk.</source>
+        <translation>%1 wurde abgeschnitten. Nur der Schlüssel des Eigentümers lässt es wieder zu, am Rechner im Büro.</translation>
+    </message>
+    <message>
+        <source>%1 is let in already.</source>
+        <translation>%1 ist schon zugelassen.</translation>
+    </message>
+    <message>
+        <source>No desk is left to let a device in. The owner&apos;s key can, at a desk.</source>
+        <translation>Es ist kein Rechner im Büro mehr da, der ein Gerät zulassen kann. Der Schlüssel des Eigentümers kann es, an einem Rechner.</translation>
+    </message>
+    <message>
+        <source>This device may not let others in. Show the code to: %1.</source>
+        <translation>Dieses Gerät darf andere nicht zulassen. Zeige den Code: %1.</translation>
+    </message>
+    <message>
+        <source>This is an owner&apos;s key. Put the sheet away: nothing here needs it.</source>
+        <translation>Das ist ein Schlüssel des Eigentümers. Leg das Blatt weg: hier braucht ihn nichts.</translation>
     </message>
 </context>
 <context>
@@ -4494,6 +4596,10 @@
         <source>Also in view</source>
         <translation>Auch im Bild</translation>
     </message>
+    <message>
+        <source>Let this device in</source>
+        <translation>Dieses Gerät zulassen</translation>
+    </message>
 </context>
 <context>
     <name>ScanPage</name>
@@ -4541,28 +4647,8 @@
         <translation>Dieses Gerät</translation>
     </message>
     <message>
-        <source>A desk has to let this phone in by its code. Until then its records wait at the other devices; none is lost.</source>
-        <translation>Ein Rechner im Büro muss dieses Telefon mit seinem Code zulassen. Bis dahin warten seine Einträge auf den anderen Geräten; keiner geht verloren.</translation>
-    </message>
-    <message>
-        <source>Its code</source>
-        <translation>Sein Code</translation>
-    </message>
-    <message>
         <source>Let another device in</source>
         <translation>Anderes Gerät zulassen</translation>
-    </message>
-    <message>
-        <source>The code that it shows</source>
-        <translation>Der Code, den es zeigt</translation>
-    </message>
-    <message>
-        <source>What it is called</source>
-        <translation>Wie es heißt</translation>
-    </message>
-    <message>
-        <source>Let it in</source>
-        <translation>Zulassen</translation>
     </message>
     <message>
         <source>Devices</source>
@@ -4571,6 +4657,14 @@
     <message>
         <source>Which there are, their clocks, cutting one off</source>
         <translation>Welche es gibt, ihre Uhren, eines abschneiden</translation>
+    </message>
+    <message>
+        <source>A desk has to let this phone in by its code: show it the symbol. Until then its records wait at the other devices; none is lost.</source>
+        <translation>Ein Rechner im Büro muss dieses Telefon mit seinem Code zulassen: zeige ihm das Zeichen. Bis dahin warten seine Einträge auf den anderen Geräten; keiner geht verloren.</translation>
+    </message>
+    <message>
+        <source>By the symbol that it shows, or its code</source>
+        <translation>Mit dem Zeichen, das es zeigt, oder seinem Code</translation>
     </message>
 </context>
 <context>
@@ -4662,6 +4756,18 @@
     <message>
         <source>What it is called</source>
         <translation>Wie es heißt</translation>
+    </message>
+    <message>
+        <source>They are let count</source>
+        <translation>Sie zählen nach und nach</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Those that count already stay so</source>
+        <translation>Was schon zählt, bleibt so</translation>
     </message>
 </context>
 <context>
@@ -8761,6 +8867,29 @@
     </message>
 </context>
 <context>
+    <name>spile::viewmodels::AdmittingViewModel</name>
+    <message>
+        <source>This is a barrel&apos;s label. Point the camera at the symbol on the other device.</source>
+        <translation>Das ist das Etikett eines Fasses. Richte die Kamera auf das Zeichen auf dem anderen Gerät.</translation>
+    </message>
+    <message>
+        <source>This is not the symbol of a device. It shows it under Today, Settings.</source>
+        <translation>Das ist nicht das Zeichen eines Geräts. Es zeigt es unter Heute, Einstellungen.</translation>
+    </message>
+    <message>
+        <source>This code cannot be right. Compare it once more, character by character.</source>
+        <translation>Dieser Code kann nicht stimmen. Vergleiche ihn noch einmal, Zeichen für Zeichen.</translation>
+    </message>
+    <message>
+        <source>Type what the device shall be called.</source>
+        <translation>Tippe ein, wie das Gerät heißen soll.</translation>
+    </message>
+    <message>
+        <source>%1 is let in. It learns it by the next day file.</source>
+        <translation>%1 ist zugelassen. Das Gerät erfährt es mit der nächsten Tagesdatei.</translation>
+    </message>
+</context>
+<context>
     <name>spile::viewmodels::AppViewModel</name>
     <message>
         <source>Our cellar</source>
@@ -9590,17 +9719,6 @@
     </message>
 </context>
 <context>
-    <name>spile::viewmodels::JoiningViewModel</name>
-    <message>
-        <source>Type what the phone shall be called.</source>
-        <translation>Tippe ein, wie das Telefon heißen soll.</translation>
-    </message>
-    <message>
-        <source>%1 is let in.</source>
-        <translation>%1 ist zugelassen.</translation>
-    </message>
-</context>
-<context>
     <name>spile::viewmodels::JournalRows</name>
     <message numerus="yes">
         <source>%n score(s)</source>
@@ -10296,6 +10414,10 @@
     <message>
         <source>This is %1, not %2.</source>
         <translation>Das ist %1, nicht %2.</translation>
+    </message>
+    <message>
+        <source>This device asks to be let in.</source>
+        <translation>Dieses Gerät bittet um Zulassung.</translation>
     </message>
 </context>
 <context>

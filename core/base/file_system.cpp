@@ -28,11 +28,12 @@ Path folderOf(const Path& path) { return path.has_parent_path() ? path.parent_pa
 namespace {
 
 using Fill = std::function<Result<void>(OutputFile&)>;
+using Create = Result<std::unique_ptr<OutputFile>> (FileSystem::*)(const Path&);
 
 Result<void> fillAndRename(FileSystem& files, const Path& temporary, const Path& path,
-                           const Fill& fill)
+                           const Fill& fill, Create create)
 {
-    SPILE_ASSIGN(file, files.create(temporary));
+    SPILE_ASSIGN(file, (files.*create)(temporary));
     SPILE_TRY(fill(*file));
     SPILE_TRY(file->sync());
     file.reset();
@@ -41,13 +42,14 @@ Result<void> fillAndRename(FileSystem& files, const Path& temporary, const Path&
 }
 
 // The whole new file or what was there: a temporary name beside it, renamed when it is durable.
-Result<void> writeNew(FileSystem& files, const Path& path, const Fill& fill)
+Result<void> writeNew(FileSystem& files, const Path& path, const Fill& fill,
+                      Create create = &FileSystem::create)
 {
     const Path temporary = path.parent_path() / (".tmp-" + path.filename().string());
     if (files.exists(temporary)) {  // left by a process that was killed
         SPILE_TRY(files.remove(temporary));
     }
-    auto done = fillAndRename(files, temporary, path, fill);
+    auto done = fillAndRename(files, temporary, path, fill, create);
     if (!done && files.exists(temporary)) {
         std::ignore = files.remove(temporary);  // the first error is the one to report
     }
@@ -59,6 +61,13 @@ Result<void> writeNew(FileSystem& files, const Path& path, const Fill& fill)
 Result<void> writeWhole(FileSystem& files, const Path& path, ByteView bytes)
 {
     return writeNew(files, path, [&](OutputFile& file) { return file.append(bytes); });
+}
+
+Result<void> writeWholePrivate(FileSystem& files, const Path& path, ByteView bytes)
+{
+    return writeNew(
+        files, path, [&](OutputFile& file) { return file.append(bytes); },
+        &FileSystem::createPrivate);
 }
 
 Result<void> copyWhole(FileSystem& files, const Path& from, const Path& to)

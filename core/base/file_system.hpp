@@ -82,6 +82,9 @@ public:
 /// old one: a temporary name beside it, sync, rename, sync of the folder.
 [[nodiscard]] Result<void> writeWhole(FileSystem& files, const Path& path, ByteView bytes);
 
+/// The same for a secret: only the owner of the process may read the file (mode 600).
+[[nodiscard]] Result<void> writeWholePrivate(FileSystem& files, const Path& path, ByteView bytes);
+
 /// Copy the file `from` to `to`, in pieces, so that after any loss of power `to` is the whole new
 /// file or what it was before.
 [[nodiscard]] Result<void> copyWhole(FileSystem& files, const Path& from, const Path& to);

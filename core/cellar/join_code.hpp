@@ -3,6 +3,7 @@
 #include "core/base/ids.hpp"
 #include "core/base/result.hpp"
 
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -17,5 +18,23 @@ namespace spile::cellar {
 ///
 /// Errors    Malformed if it is not one, or mistyped.
 [[nodiscard]] Result<DeviceId> parseJoinCode(std::string_view typed);
+
+/// What the symbol says that a device shows to be admitted: which device, and whose cellar it has
+/// joined.
+struct JoinSymbol {
+    std::string cellarMark;  // 4 characters
+    DeviceId device;
+
+    friend bool operator==(const JoinSymbol&, const JoinSymbol&) = default;
+};
+
+/// Return the text of that symbol: "S2", mark, id and check as in a join code, the check over the
+/// mark too. 34 characters, so version 3 at level H. A barrel's label begins with "S1" and has 12.
+///
+/// Requires  a valid mark.
+[[nodiscard]] std::string joinSymbolText(const JoinSymbol& symbol);
+
+/// Read the text of a symbol. None if it is not exactly such a text, check included.
+[[nodiscard]] std::optional<JoinSymbol> parseJoinSymbol(std::string_view text);
 
 }  // namespace spile::cellar

@@ -33,6 +33,8 @@ inline constexpr std::string_view isOwner = "SELECT 1 FROM meta WHERE key = 'cel
 inline constexpr std::string_view setAsideOf =
     "SELECT e.id, e.kind, e.subject FROM device_chain AS c JOIN set_aside AS s ON s.d = "
     "c.d JOIN entry AS e ON e.n = s.n WHERE c.device = ? AND s.n > ? ORDER BY s.n DESC LIMIT ?";
+inline constexpr std::string_view countSetAsideOf =
+    "SELECT count(*) FROM device_chain AS c JOIN set_aside AS s ON s.d = c.d WHERE c.device = ?";
 inline constexpr std::string_view barrelName =
     "SELECT coalesce(mark, code) FROM state_barrel_now WHERE subject = ?";
 inline constexpr std::string_view lotName =
@@ -68,10 +70,10 @@ inline constexpr std::string_view largestDraws =
     "AND voided = 0 AND when_ms >= ?2 ORDER BY 5 DESC, 3 DESC, 2 LIMIT 10";
 
 inline constexpr std::array settling = {
-    unsettledRecords, unsettledBarrels, copiedDevices, limitedDevices, nextWaitingDevice,
-    waitingOfDevice,  isTrusted,        newerRecords,  isCutOff,       isOwner,
-    isUnsettled,      setAsideOf,       barrelName,    lotName,        deviceName,
-    liveVoids,        liveFills,        filledSince,   gaugesSince,    largestVolumes,
-    largestDraws};
+    unsettledRecords, unsettledBarrels, copiedDevices,   limitedDevices, nextWaitingDevice,
+    waitingOfDevice,  isTrusted,        newerRecords,    isCutOff,       isOwner,
+    isUnsettled,      setAsideOf,       countSetAsideOf, barrelName,     lotName,
+    deviceName,       liveVoids,        liveFills,       filledSince,    gaugesSince,
+    largestVolumes,   largestDraws};
 
 }  // namespace spile::cellar::query_text

@@ -2,6 +2,7 @@
 
 #include "core/cellar/effective.hpp"
 #include "core/cellar/kind.hpp"
+#include "core/cellar/set_aside.hpp"
 #include "core/cellar/settle_query_text.hpp"
 #include "core/cellar/true_time.hpp"
 #include "core/cellar/volume_doubts.hpp"
@@ -343,18 +344,13 @@ private:
     Result<void> recordsSetAside()
     {
         constexpr int most = 200;
-        SPILE_TRY(database_.each(
-            [&](const Row& row) {
-                Choice& choice = add(Settling::Adopt);
-                choice.entry = row.id<EntryId>(0);
-                choice.kind = row.text(1);
-                choice.subject = row.id<SubjectId>(2);
-                return Result<void>();
-            },
-            query_text::setAsideOf, row_.device, 0, most));
-        for (Choice& choice : choices_) {
-            SPILE_ASSIGN(times, countedTimes(database_, choice.entry));
-            choice.at = times.at;
+        SPILE_ASSIGN(records, setAsideOf(database_, row_.device, most));
+        for (SetAsideRow& record : records) {
+            Choice& choice = add(Settling::Adopt);
+            choice.entry = record.entry;
+            choice.kind = std::move(record.kind);
+            choice.subject = record.subject;
+            choice.at = record.at;
         }
         return {};
     }

@@ -48,4 +48,13 @@ std::string pathOf(const PlacedLabel& label)
     return path;
 }
 
+std::string pathOf(const scan::ModuleGrid& grid)
+{
+    const auto side = static_cast<double>(pathSide(grid));
+    const PlacedSymbol symbol{{0, 0, side, side}, 1, grid};
+    std::string path;
+    add(path, symbol, symbol.quiet);
+    return path;
+}
+
 }  // namespace spile::labels

@@ -111,6 +111,11 @@ TextLine lineOf(Face face, std::string text, double left, double baseline, doubl
     return {face, std::move(text), left, baseline, size, std::move(shaped)};
 }
 
+std::vector<std::string> linesOf(const std::string& words, double ems)
+{
+    return wrapped(wordsOf(words), ems, true).value_or(std::vector<std::string>());
+}
+
 std::optional<std::vector<TextLine>> fitText(const std::string& code, const std::string& mark,
                                              const Box& box)
 {

@@ -30,6 +30,10 @@ struct TextLine {
 [[nodiscard]] TextLine lineOf(Face face, std::string text, double left, double baseline,
                               double size);
 
+/// Return the lines into which words are broken to be at most `ems` wide: at spaces, and within a
+/// word that is wider than a line. None at all if a single character is.
+[[nodiscard]] std::vector<std::string> linesOf(const std::string& words, double ems);
+
 /// A code whose em is smaller is not made: about 3 mm high, to be read at arm's length and more.
 inline constexpr double smallestCode = 4;
 

@@ -23,7 +23,11 @@ SigningKey::SigningKey(const KeySeed& seed)
     public_ = PublicKey(key);
 }
 
-SigningKey::~SigningKey() { sodium_memzero(secret_.data(), secret_.size()); }
+SigningKey::~SigningKey() { wipe(secret_); }
+
+void wipe(std::span<std::uint8_t> secret) { sodium_memzero(secret.data(), secret.size()); }
+
+void wipe(std::string& secret) { sodium_memzero(secret.data(), secret.size()); }
 
 Signature SigningKey::sign(ByteView message) const
 {

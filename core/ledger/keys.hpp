@@ -5,6 +5,8 @@
 #include "core/base/key_store.hpp"
 
 #include <array>
+#include <span>
+#include <string>
 #include <string_view>
 
 /// Ed25519 signatures by libsodium, the one library for them on every platform: implementations
@@ -35,6 +37,10 @@ private:
     PublicKey public_;
     std::array<std::uint8_t, 64> secret_{};
 };
+
+/// Overwrite a secret that is of no more use. A call that the compiler does not leave out.
+void wipe(std::span<std::uint8_t> secret);
+void wipe(std::string& secret);
 
 [[nodiscard]] bool verify(const PublicKey& key, ByteView message, const Signature& signature);
 

@@ -363,13 +363,12 @@ Result<Admitted> admit(Ledger& ledger, const DeviceId& device, const std::string
                        DeviceRole role, const std::optional<SigningKey>& owner)
 {
     Database& database = ledger.database();
-    SPILE_ASSIGN(own, membershipOf(database, ledger.device()));
-    if (!own.mayAdmit && !owner) {
+    SPILE_ASSIGN(standing, standingOf(database));
+    if (!standing.membershipOf(ledger.device()).mayAdmit && !owner) {
         return fail(ErrorCode::Conflict, "admit", "this device may not admit others",
                     "admit it at a desk");
     }
-    SPILE_ASSIGN(its, membershipOf(database, device));
-    if (its.admitted) {
+    if (standing.membershipOf(device).admitted) {
         return fail(ErrorCode::Conflict, "device", device.hex().substr(0, 8),
                     "it is admitted already");
     }

@@ -185,13 +185,18 @@ Result<void> readCuts(Database& database, const DeviceId& owner, std::vector<Tru
             standing.cuts[entry.subject].push_back(entry.left);
         }
     }
+    std::unordered_map<DeviceId, std::vector<TrustEntry*>, IdHash> byAuthor;
+    for (TrustEntry& entry : entries) {
+        byAuthor[entry.author].push_back(&entry);
+    }
     for (const auto& [device, cuts] : standing.cuts) {
-        const DeviceId cutOff = device;  // clang 14 lets no lambda see a structured binding
-        SPILE_ASSIGN(left, Left::of(database, cutOff, cuts));
-        for (TrustEntry& entry : entries) {
-            if (entry.author == cutOff) {
-                entry.cutAway = !left.keeps(entry.id, entry.seq);
-            }
+        const auto own = byAuthor.find(device);
+        if (own == byAuthor.end()) {
+            continue;
+        }
+        SPILE_ASSIGN(left, Left::of(database, device, cuts));
+        for (TrustEntry* entry : own->second) {
+            entry->cutAway = !left.keeps(entry->id, entry->seq);
         }
     }
     return {};
@@ -240,6 +245,16 @@ Result<std::vector<DeviceId>> ownDevices(Database& database)
     }
 }
 
+Result<void> readDesks(Database& database, std::set<DeviceId>& desks)
+{
+    return database.each(
+        [&](const Row& row) {
+            desks.insert(row.id<DeviceId>(0));
+            return Result<void>();
+        },
+        "SELECT device FROM device_chain WHERE admits = 1");
+}
+
 }  // namespace
 
 bool isTrustKind(std::string_view kind)
@@ -253,13 +268,15 @@ Result<Standing> standingOf(Database& database)
     SPILE_ASSIGN(own, ownDevices(database));
     SPILE_ASSIGN(entries, trustEntries(database));
     Standing standing;
+    SPILE_TRY(readDesks(database, standing.desks));
+    for (const TrustEntry& entry : entries) {
+        if (entry.kind == deviceKind && entry.mayAdmit) {
+            standing.admitted.insert(entry.subject);
+        }
+    }
     standing.members.insert(owner);
     for (const DeviceId& device : own) {
-        const bool spokenOf =
-            std::any_of(entries.begin(), entries.end(), [&](const TrustEntry& entry) {
-                return entry.kind == deviceKind && entry.mayAdmit && entry.subject == device;
-            });
-        if (!spokenOf) {  // it may record before anybody has heard of it
+        if (!standing.admitted.contains(device)) {  // it may record before anybody has heard of it
             standing.members.insert(device);
         }
     }
@@ -294,20 +311,18 @@ Result<std::vector<std::int64_t>> rowsSetAside(Database& database, const DeviceI
     return rows;
 }
 
+Membership Standing::membershipOf(const DeviceId& device) const
+{
+    const bool belongs = members.contains(device);
+    const bool cutOff = cuts.contains(device);
+    return {belongs && admitted.contains(device), belongs && desks.contains(device) && !cutOff,
+            cutOff};
+}
+
 Result<Membership> membershipOf(Database& database, const DeviceId& device)
 {
-    SPILE_ASSIGN(admitted,
-                 database.integer(0,
-                                  "SELECT 1 FROM entry INDEXED BY entry_device JOIN device_chain "
-                                  "AS author ON author.d = entry.d WHERE entry.kind = 'device' "
-                                  "AND entry.subject = ? AND author.admits = 1 LIMIT 1",
-                                  device));
-    SPILE_ASSIGN(admits,
-                 database.integer(0, "SELECT admits FROM device_chain WHERE device = ?", device));
     SPILE_ASSIGN(standing, standingOf(database));
-    const bool belongs = standing.members.contains(device);
-    const bool cutOff = standing.cuts.contains(device);
-    return Membership{admitted == 1 && belongs, admits == 1 && belongs && !cutOff, cutOff};
+    return standing.membershipOf(device);
 }
 
 }  // namespace spile::ledger

@@ -27,9 +27,20 @@ struct ChainPoint {
     EntryId entry;
 };
 
+/// Whether a device belongs to the cellar, and whether it may admit others.
+struct Membership {
+    bool admitted = false;
+    bool mayAdmit = false;
+    bool cutOff = false;  // what it records now is set aside
+
+    friend bool operator==(const Membership&, const Membership&) = default;
+};
+
 /// What devices may do and which of their entries count, from all entries about it.
 struct Standing {
     std::set<DeviceId> members;
+    /// Those that an entry admits whose author may; those that were ever admitted as desks.
+    std::set<DeviceId> admitted, desks;
     /// Of each device that was cut off: what each cut leaves; none of it if there are no points.
     std::map<DeviceId, std::vector<std::vector<ChainPoint>>> cuts;
     std::set<EntryId> adopted;
@@ -38,9 +49,12 @@ struct Standing {
     {
         return !members.contains(device) || cuts.contains(device);
     }
+    /// This device counts its own entries from the start; here it is admitted once its `device`
+    /// entry has come.
+    [[nodiscard]] Membership membershipOf(const DeviceId& device) const;
 };
 
-/// Return it from the entries that are here.
+/// Return it from the entries that are here, of all devices in one pass.
 [[nodiscard]] Result<Standing> standingOf(Database& database);
 
 /// Return the rows of the entries of `device` that are set aside, in order.
@@ -48,14 +62,7 @@ struct Standing {
                                                              const DeviceId& device,
                                                              const Standing& standing);
 
-/// Whether a device belongs to the cellar, and whether it may admit others.
-struct Membership {
-    bool admitted = false;
-    bool mayAdmit = false;
-    bool cutOff = false;  // what it records now is set aside
-};
-/// This device counts its own entries from the start; here it is admitted once its `device` entry
-/// has come.
+/// The same of one device: as dear as standingOf(), which is for several.
 [[nodiscard]] Result<Membership> membershipOf(Database& database, const DeviceId& device);
 
 }  // namespace spile::ledger

@@ -1,4 +1,5 @@
 // The scenes of what several devices leave to be settled, and of the devices: a part of tour.cpp.
+#include "core/cellar/join_code.hpp"
 #include "platform/app/tour.hpp"
 
 namespace spile::app {
@@ -36,6 +37,15 @@ std::vector<Tour::Scene> Tour::settling()
                               app_.devices()->openClock(i);
                           }});
     }
+    scenes.push_back({QStringLiteral("admit"), [this] {
+                          app_.openDevices();
+                          settle();
+                          app_.openAdmit();
+                      }});
+    scenes.push_back(
+        {QStringLiteral("admit-asking"), [this] {
+             app_.openAdmit(QString::fromStdString(cellar::joinCode(DeviceId({0x5e, 0xc0, 0x99}))));
+         }});
     scenes.push_back({QStringLiteral("day-file-sealed"), [this] {
                           app_.navigator()->go(Navigator::Today);
                           app_.openDayFile();

@@ -26,11 +26,18 @@ struct DemoOptions {
 /// `passphrase` is for one that is sealed.
 [[nodiscard]] int join(Session& session, const std::string& dayFile, const std::string& passphrase);
 
+/// The owner's key: the file owner.key or what stands on its sheet; or a picture of its symbol.
+struct OwnerKeyOptions {
+    std::string words;
+    std::string picture;
+};
+
 struct AdmitOptions {
-    std::string code;
+    std::string code;     // as it was typed; empty: the symbol on `picture`
+    std::string picture;  // a JPEG or PNG file
     std::string name;
     bool desk = false;
-    std::string ownerKey;  // a file or 64 digits; empty: this desk admits it
+    OwnerKeyOptions ownerKey;  // none: this desk admits it
 };
 [[nodiscard]] int admit(Session& session, const AdmitOptions& options);
 
@@ -57,14 +64,23 @@ struct CutOptions {
     std::string device;  // its name or the beginning of its id
     std::string reason;
     std::optional<std::uint64_t> lastSeq;
-    std::string ownerKey;  // of reinstate
+    OwnerKeyOptions ownerKey;  // of reinstate
 };
 /// What a lost device records from now on counts nowhere.
 [[nodiscard]] int cutOff(Session& session, const CutOptions& options);
-/// All that is set aside of a device counts.
-[[nodiscard]] int adopt(Session& session, const std::string& device);
+struct AdoptOptions {
+    std::string device;
+    std::vector<std::string> records;  // each by the beginning of its id
+    bool all = false;
+};
+/// What is set aside of a device counts: all, or some records; without either, they are listed.
+[[nodiscard]] int adopt(Session& session, const AdoptOptions& options);
+struct OwnerSheetOptions {
+    std::string pdf;      // a new file
+    bool letter = false;  // US Letter instead of A4
+};
 /// Write the owner's key as a page to print and put away.
-[[nodiscard]] int ownerSheet(Session& session, const std::string& file);
+[[nodiscard]] int ownerSheet(Session& session, const OwnerSheetOptions& options);
 /// A device that was cut off counts again with all its records.
 [[nodiscard]] int reinstate(Session& session, const CutOptions& options);
 

@@ -6,6 +6,8 @@
 #include "core/ledger/seal.hpp"
 #include "platform/desk/commands.hpp"
 #include "platform/desk/finding.hpp"
+#include "platform/desk/owner_key.hpp"
+#include "platform/desk/picture_codes.hpp"
 
 #include <nlohmann/json.hpp>
 
@@ -15,16 +17,23 @@ using nlohmann::json;
 
 namespace {
 
-std::string counted(std::uint64_t count, const std::string& one, const std::string& many)
+// The join code of the device whose symbol is on a picture.
+Result<std::string> joinCodeIn(FileSystem& files, const std::string& picture,
+                               cellar::Cellar& cellar)
 {
-    return std::to_string(count) + " " + (count == 1 ? one : many);
+    const auto isOne = [](const std::string& text) {
+        return cellar::parseJoinSymbol(text).has_value();
+    };
+    SPILE_ASSIGN(text, symbolIn(files, picture, "join symbol", isOne));
+    SPILE_ASSIGN(device, cellar::deviceOfSymbol(cellar, text));
+    return cellar::joinCode(device);
 }
 
 std::string takenText(const std::string& file, const ledger::TakenIn& taken, Instant now)
 {
-    std::string text = file + ": " + counted(taken.added, "record", "records") + " added, " +
-                       std::to_string(taken.known) + " known, " +
-                       counted(taken.photos, "photo", "photos") + " new";
+    std::string text = file + ": " + counted(taken.added, "record") + " added, " +
+                       std::to_string(taken.known) + " known, " + counted(taken.photos, "photo") +
+                       " new";
     if (taken.waiting > 0) {
         text += "; " + std::to_string(taken.waiting) +
                 " wait until their device is admitted or the day file before this one is taken in";
@@ -97,21 +106,28 @@ int admit(Session& session, const AdmitOptions& options)
     if (!cellar) {
         return session.refuse(cellar.error());
     }
-    const std::string name =
-        options.name.empty() ? "Device " + options.code.substr(0, 4) : options.name;
+    const auto code = options.picture.empty()
+                          ? Result<std::string>(options.code)
+                          : joinCodeIn(session.files(), options.picture, **cellar);
+    if (!code) {
+        return session.refuse(code.error());
+    }
+    const std::string name = options.name.empty() ? "Device " + code->substr(0, 4) : options.name;
     const auto role = options.desk ? ledger::DeviceRole::Desk : ledger::DeviceRole::Phone;
     auto owner = ownerKey(session.files(), options.ownerKey);
     if (!owner) {
         return session.refuse(owner.error());
     }
-    const auto admitted = cellar::admit(**cellar, options.code, name, role, *owner);
+    const auto admitted = cellar::admit(**cellar, *code, name, role, *owner);
     if (!admitted) {
         return session.refuse(admitted.error());
     }
-    session.answer(
-        {{"name", name}, {"role", options.desk ? "desk" : "phone"}, {"linked", admitted->linked}},
-        "Admitted \"" + name + "\". " + counted(admitted->linked, "record", "records") +
-            " that had waited for it now count.\n");
+    session.answer({{"name", name},
+                    {"join_code", *code},
+                    {"role", options.desk ? "desk" : "phone"},
+                    {"linked", admitted->linked}},
+                   "Admitted \"" + name + "\". " + counted(admitted->linked, "record") +
+                       " that had waited for it now count.\n");
     return Done;
 }
 
@@ -176,7 +192,7 @@ int handOut(Session& session, const HandOutOptions& options)
     }
     for (const cellar::OpenSheet& sheet : out->openSheets) {
         Session::remark("A tasting sheet is open since " + toIsoTime(sheet.opened) + " with " +
-                        counted(static_cast<std::uint64_t>(sheet.taps), "tap", "taps") +
+                        counted(static_cast<std::uint64_t>(sheet.taps), "tap") +
                         "; it is not in the day file before it is closed.");
     }
     session.answer({{"file", dayFile},
@@ -186,8 +202,8 @@ int handOut(Session& session, const HandOutOptions& options)
                     {"missing_photos", out->file.missingPhotos},
                     {"open_sheets", out->openSheets.size()},
                     {"passphrase", passphrase.empty() ? json() : json(passphrase)}},
-                   "Wrote " + dayFile + ": " + counted(out->file.entries, "record", "records") +
-                       ", " + counted(out->file.photos, "photo", "photos") + ".\n" +
+                   "Wrote " + dayFile + ": " + counted(out->file.entries, "record") + ", " +
+                       counted(out->file.photos, "photo") + ".\n" +
                        (passphrase.empty() ? ""
                                            : "It is sealed. Its passphrase, which is kept nowhere "
                                              "and opens it alone:\n  " +

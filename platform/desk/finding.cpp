@@ -67,27 +67,4 @@ Result<DeviceId> findDevice(cellar::Cellar& cellar, const std::string& wanted)
     return found.front();
 }
 
-Result<std::optional<ledger::SigningKey>> ownerKey(FileSystem& files, const std::string& words)
-{
-    if (words.empty()) {
-        return std::optional<ledger::SigningKey>();
-    }
-    std::string digits = words;
-    if (files.exists(words)) {
-        constexpr std::uint64_t most = 1000;
-        SPILE_ASSIGN(bytes, readWhole(files, words, most));
-        digits = asText(bytes);
-    }
-    // As typed from paper: in groups, in any case.
-    std::erase_if(digits, [](char c) { return c == ' ' || c == '-' || c == '\n' || c == '\r'; });
-    std::transform(digits.begin(), digits.end(), digits.begin(),
-                   [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
-    const auto seed = KeySeed::fromHex(digits);
-    if (!seed) {
-        return fail(ErrorCode::Malformed, "owner key", "not 64 hexadecimal digits",
-                    "the file owner.key, or the digits on its sheet");
-    }
-    return std::optional(ledger::SigningKey(*seed));
-}
-
 }  // namespace spile::desk

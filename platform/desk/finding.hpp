@@ -19,11 +19,4 @@ namespace spile::desk {
 /// Errors    NotFound for none or several; those of every query.
 [[nodiscard]] Result<DeviceId> findDevice(cellar::Cellar& cellar, const std::string& wanted);
 
-/// Return the owner's key: from the file that `words` names, or the 64 digits themselves; none if
-/// `words` is empty.
-///
-/// Errors    Malformed, those of the disk.
-[[nodiscard]] Result<std::optional<ledger::SigningKey>> ownerKey(FileSystem& files,
-                                                                 const std::string& words);
-
 }  // namespace spile::desk

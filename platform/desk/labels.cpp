@@ -140,11 +140,6 @@ json toJson(const labels::Order& order, const labels::Sheets& sheets)
             {"incomplete_marks", sheets.incomplete}};
 }
 
-std::string counted(std::size_t count, const std::string& one)
-{
-    return std::to_string(count) + " " + one + (count == 1 ? "" : "s");
-}
-
 Result<labels::Sheets> writeLabels(Session& session, const LabelOptions& options,
                                    const labels::Order& order)
 {

@@ -1,7 +1,7 @@
 // spile-desk: the desk command. Reads the command line, opens the cellar, runs one command.
 #include "core/blend/bench.hpp"
 #include "core/cellar/acts/exchanging.hpp"
-#include "platform/desk/commands.hpp"
+#include "platform/desk/command_line.hpp"
 
 #include <CLI/CLI.hpp>
 #include <algorithm>
@@ -14,34 +14,11 @@ namespace {
 
 using namespace spile::desk;
 
-using Run = std::function<int(Session&)>;
-
 std::string defaultCellar()
 {
     const char* named = std::getenv("SPILE_CELLAR");
     return named != nullptr && *named != '\0' ? named : "spile.cellar";
 }
-
-// What all commands fill in, and the one that was named.
-struct CommandLine {
-    NewOptions fresh;
-    DemoOptions demo;
-    BenchOptions bench;
-    CellarBenchOptions cellarBench;
-    AdmitOptions admission;
-    LabelOptions labels;
-    HandOutOptions out;
-    ClearOptions clearing;
-    TraceOptions trace;
-    ReportOptions report;
-    SettleOptions settling;
-    CutOptions cut;
-    ClockOptions clock;
-    std::string dayFile, passphrase, kind, id, on, reason;
-    std::vector<std::string> files;
-    std::vector<std::string> words;  // all after "work", whose options are the calculator's own
-    Run run;
-};
 
 // Cut off what stands after "work" and return it.
 std::vector<std::string> takeWords(int& argc, char** argv)
@@ -56,144 +33,6 @@ std::vector<std::string> takeWords(int& argc, char** argv)
     std::vector<std::string> words(argv + at + 1, argv + argc);
     argc = at + 1;
     return words;
-}
-
-void addMaking(CLI::App& app, CommandLine& line)
-{
-    auto* fresh =
-        app.add_subcommand("new", "Make a new cellar; this machine becomes its first desk");
-    fresh->add_option("--name", line.fresh.name, "The cellar's name")->capture_default_str();
-    fresh->add_option("--mark", line.fresh.mark,
-                      "The 4 characters in its barrel codes (default: random)");
-    fresh->add_option("--device", line.fresh.device, "What this desk is called")
-        ->capture_default_str();
-    fresh->callback([&] { line.run = [&](Session& s) { return makeNew(s, line.fresh); }; });
-
-    auto* demo = app.add_subcommand("demo", "Make the invented cellar: 36 barrels, 14 months");
-    demo->add_option("--seed", line.demo.seed, "The same seed makes the same records")
-        ->capture_default_str();
-    demo->add_option("--phones", line.demo.phones, "Keep the two phones' cellars in this folder");
-    demo->callback([&] { line.run = [&](Session& s) { return makeDemo(s, line.demo); }; });
-
-    auto* joining = app.add_subcommand(
-        "join", "Make an empty replica of a day file's cellar and show its join code");
-    joining
-        ->add_option("bundle", line.dayFile, "A day file that holds the cellar from its beginning")
-        ->required()
-        ->check(CLI::ExistingFile);
-    joining->add_option("--passphrase", line.passphrase, "Of one that is sealed");
-    joining->callback(
-        [&] { line.run = [&](Session& s) { return join(s, line.dayFile, line.passphrase); }; });
-
-    auto* admission =
-        app.add_subcommand("admit", "Let a device that has joined belong to the cellar");
-    admission->add_option("code", line.admission.code, "The join code that the device shows")
-        ->required();
-    admission->add_option("--name", line.admission.name, "What the device is called");
-    admission->add_flag("--desk", line.admission.desk, "It is a desk and may admit others");
-    admission->add_option("--owner-key", line.admission.ownerKey,
-                          "The owner's key, its file or digits, where no desk is left to admit it");
-    admission->callback([&] { line.run = [&](Session& s) { return admit(s, line.admission); }; });
-}
-
-void addExchange(CLI::App& app, CommandLine& line)
-{
-    auto* taking = app.add_subcommand("take-in", "Take day files in: verified whole, then added");
-    taking->add_option("bundles", line.files, "Day files, in any order")
-        ->required()
-        ->check(CLI::ExistingFile);
-    taking->add_option("--passphrase", line.passphrase, "Of those that are sealed");
-    taking->callback(
-        [&] { line.run = [&](Session& s) { return takeIn(s, line.files, line.passphrase); }; });
-
-    auto* handing = app.add_subcommand("hand-out", "Write a day file with all records and photos");
-    handing->add_option("file", line.out.dayFile, "Where to; it ends in .spile by custom")
-        ->required();
-    handing->add_option("--for", line.out.to,
-                        "Only what this device is not known to hold (its name or id)");
-    handing->add_flag("--sealed", line.out.sealed,
-                      "Seal it under a new passphrase, which is shown once");
-    handing->callback([&] { line.run = [&](Session& s) { return handOut(s, line.out); }; });
-
-    auto* backing = app.add_subcommand(
-        "backup",
-        "Write everything to a day file, read it back and check it; `restore` makes a "
-        "cellar of it");
-    backing->add_option("file", line.out.dayFile, "Where to")->required();
-    backing->add_flag("--sealed", line.out.sealed,
-                      "Seal it under a new passphrase, which is shown once");
-    backing->callback([&] { line.run = [&](Session& s) { return handOut(s, line.out); }; });
-
-    auto* restoring = app.add_subcommand(
-        "restore", "Make the cellar again from a backup, as a new device: its join code is shown");
-    restoring->add_option("file", line.dayFile, "A backup")->required()->check(CLI::ExistingFile);
-    restoring->add_option("--passphrase", line.passphrase, "Of one that is sealed");
-    restoring->callback(
-        [&] { line.run = [&](Session& s) { return join(s, line.dayFile, line.passphrase); }; });
-
-    auto* plain =
-        app.add_subcommand("export", "Write everything to plain files that need no Spile to read");
-    plain->add_option("folder", line.dayFile, "A new folder")->required();
-    plain->callback([&] { line.run = [&](Session& s) { return exportAll(s, line.dayFile); }; });
-}
-
-void addSettling(CLI::App& app, CommandLine& line)
-{
-    auto* settling = app.add_subcommand(
-        "settle",
-        "Show what several devices have left to decide; what can be done about one; or "
-        "do it");
-    settling->add_option("key", line.settling.key, "One of them, by the digits it is listed with");
-    settling->add_option("choice", line.settling.choice, "The number of what is to be done");
-    settling->add_option("--name", line.settling.name, "What a device that is admitted is called");
-    settling->callback([&] { line.run = [&](Session& s) { return settle(s, line.settling); }; });
-
-    const auto addDevice = [&](CLI::App* command) {
-        command->add_option("device", line.cut.device, "Its name or id")->required();
-        return command;
-    };
-    auto* cutting = addDevice(app.add_subcommand(
-        "cut-off", "Cut a lost device off: what it records from now on is set aside everywhere"));
-    cutting->add_option("--reason", line.cut.reason, "Why");
-    cutting->add_option("--after", line.cut.lastSeq,
-                        "The number of its last record that counts; 0: none (default: all that is "
-                        "here)");
-    cutting->callback([&] { line.run = [&](Session& s) { return cutOff(s, line.cut); }; });
-
-    auto* printing =
-        app.add_subcommand("owner-sheet", "Write the owner's key as a page to print and put away");
-    printing->add_option("file", line.id, "A new text file")->required();
-    printing->callback([&] { line.run = [&](Session& s) { return ownerSheet(s, line.id); }; });
-
-    auto* adopting =
-        addDevice(app.add_subcommand("adopt", "Let all that is set aside of a device count"));
-    adopting->callback([&] { line.run = [&](Session& s) { return adopt(s, line.cut.device); }; });
-
-    auto* reinstating = addDevice(
-        app.add_subcommand("reinstate", "Let a device in again that was cut off: the owner's act"));
-    reinstating
-        ->add_option("--owner-key", line.cut.ownerKey, "The file owner.key, or the digits in it")
-        ->required();
-    reinstating->add_option("--reason", line.cut.reason, "Why");
-    reinstating->callback([&] { line.run = [&](Session& s) { return reinstate(s, line.cut); }; });
-}
-
-void addClock(CLI::App& app, ClockOptions& options, Run& run)
-{
-    auto* looking = app.add_subcommand(
-        "clock",
-        "Show what is known of the devices' clocks, or say that one was wrong: what it "
-        "recorded since its last start has its true time then");
-    looking->add_option("device", options.device, "Its name or id (default: this one)");
-    auto* shows = looking->add_option("--shows", options.shows,
-                                      "What its clock shows now, as \"YYYY-MM-DD HH:MM\" in this "
-                                      "machine's zone; this machine's clock is right");
-    auto* right = looking->add_option("--right", options.right,
-                                      "What the time is now; this machine's clock is wrong");
-    auto* back = looking->add_flag("--take-back", options.takeBack, "Take back what was said last");
-    shows->excludes(right)->excludes(back);
-    right->excludes(back);
-    looking->callback([&] { run = [&](Session& s) { return clock(s, options); }; });
 }
 
 void addLooking(CLI::App& app, CommandLine& line)
@@ -368,7 +207,7 @@ int runCommand(int argc, char** argv)
     addMaking(app, line);
     addExchange(app, line);
     addSettling(app, line);
-    addClock(app, line.clock, line.run);
+    addClock(app, line);
     addLooking(app, line);
     addLabels(app, line);
     addLots(app, line);

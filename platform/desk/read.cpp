@@ -1,11 +1,9 @@
 // read: the codes in pictures.
-#include "core/picture/decode.hpp"
-#include "core/picture/transform.hpp"
-#include "core/scan/reader.hpp"
+#include "core/cellar/join_code.hpp"
+#include "core/cellar/owner_key_text.hpp"
 #include "platform/desk/commands.hpp"
+#include "platform/desk/picture_codes.hpp"
 #include "platform/desk/rows.hpp"
-
-#include <algorithm>
 
 namespace spile::desk {
 
@@ -26,31 +24,21 @@ std::string nameOf(scan::Format format)
     return "";
 }
 
-// A symbol too large or too blurred at full size may be found at half of it.
-Result<std::vector<scan::Code>> readBothSizes(const picture::Image& image)
+// A secret is not for a terminal, which keeps what it showed.
+std::string shownText(const scan::Code& code)
 {
-    SPILE_ASSIGN(codes, scan::readPicture(picture::viewOf(image)));
-    constexpr int smallest = 64;
-    if (std::min(image.width, image.height) < 2 * smallest) {
-        return std::move(codes);
-    }
-    SPILE_ASSIGN(half, picture::resized(image, {image.width / 2, image.height / 2}));
-    SPILE_ASSIGN(more, scan::readPicture(picture::viewOf(half)));
-    for (scan::Code& code : more) {
-        for (scan::Point& corner : code.corners) {
-            corner = {corner.x * 2, corner.y * 2};
-        }
-        codes.push_back(std::move(code));
-    }
-    return scan::withoutRepeats(std::move(codes));
+    return cellar::isOwnerSymbol(code.text) ? "S3 (not shown)" : code.text;
 }
 
-Result<std::vector<scan::Code>> readFile(FileSystem& files, const std::string& name)
+const char* whatItIs(const scan::Code& code)
 {
-    const picture::DecodeOptions options{picture::PixelFormat::Grey8};
-    SPILE_ASSIGN(bytes, readWhole(files, name, options.limits.bytes));
-    SPILE_ASSIGN(image, picture::decode(bytes, options));
-    return readBothSizes(image);
+    if (scan::ownLabel(code)) {
+        return "a barrel's label";
+    }
+    if (cellar::parseJoinSymbol(code.text)) {
+        return "a device that asks to be admitted";
+    }
+    return cellar::isOwnerSymbol(code.text) ? "an owner's key" : "";
 }
 
 }  // namespace
@@ -61,7 +49,7 @@ int read(Session& session, const std::vector<std::string>& images)
     std::vector<std::vector<std::string>> lines;
     int exit = Done;
     for (const std::string& name : images) {
-        const auto codes = readFile(session.files(), name);
+        const auto codes = codesIn(session.files(), name);
         if (!codes) {
             Session::remark("spile-desk: " + name + ": " + worded(codes.error()));
             answers.push_back(
@@ -72,8 +60,9 @@ int read(Session& session, const std::vector<std::string>& images)
         json list = json::array();
         for (const scan::Code& code : *codes) {
             const bool ours = scan::ownLabel(code).has_value();
-            list.push_back({{"text", code.text}, {"format", nameOf(code.format)}, {"ours", ours}});
-            lines.push_back({name, nameOf(code.format), code.text, ours ? "a barrel's label" : ""});
+            const std::string text = shownText(code);
+            list.push_back({{"text", text}, {"format", nameOf(code.format)}, {"ours", ours}});
+            lines.push_back({name, nameOf(code.format), text, whatItIs(code)});
         }
         answers.push_back({{"file", name}, {"codes", list}});
         if (codes->empty()) {

@@ -1,9 +1,7 @@
-// settle, cut-off, adopt, reinstate, owner-sheet: what devices leave for a person to decide.
+// settle: what devices leave for a person to decide.
 #include "core/cellar/acts/settling.hpp"
-#include "core/cellar/acts/trusting.hpp"
 #include "core/cellar/true_time.hpp"
 #include "platform/desk/commands.hpp"
-#include "platform/desk/finding.hpp"
 
 #include <nlohmann/json.hpp>
 
@@ -48,11 +46,6 @@ const char* nameOf(Unsettled what)
     return "newer";
 }
 
-std::string records(std::uint64_t count)
-{
-    return std::to_string(count) + (count == 1 ? " record" : " records");
-}
-
 std::string timeText(Instant at, Instant now)
 {
     return toIsoTime(at) + (cellar::isInFuture(at, now) ? " (in the future)" : "");
@@ -85,14 +78,15 @@ std::string worded(const UnsettledRow& row, Instant now)
                    ": copied, or set back to an earlier state. Both branches count; "
                    "what its old key signs from now on should not.";
         case Unsettled::SetAside:
-            return row.about + ": cut off, or admitted by one that was. " + records(row.count) +
-                   " count nowhere.";
+            return row.about + ": cut off, or admitted by one that was. " +
+                   counted(row.count, "record") + " count nowhere.";
         case Unsettled::Waiting:
-            return "Device " + row.about + ": not admitted. " + records(row.count) + " wait.";
+            return "Device " + row.about + ": not admitted. " + counted(row.count, "record") +
+                   " wait.";
         case Unsettled::Newer:
             break;
     }
-    return records(row.count) + " need a newer Spile. They are kept and handed on.";
+    return counted(row.count, "record") + " need a newer Spile. They are kept and handed on.";
 }
 
 std::string valueText(const ledger::Value& value)
@@ -198,23 +192,6 @@ Result<std::vector<UnsettledRow>> withKey(cellar::Cellar& cellar, const std::str
     return std::move(rows);
 }
 
-std::string sheetText(const ledger::CellarIdentity& cellar, const std::string& digits)
-{
-    constexpr std::size_t group = 4;
-    constexpr std::size_t groupsInALine = 4;
-    std::string text = "Owner's key of the cellar \"" + cellar.name + "\", mark " + cellar.mark +
-                       "\n\nWho has it decides whose cellar this is: it lets a device in again "
-                       "that was cut off,\nand admits a desk where none is left. Keep it away "
-                       "from the cellar, and from pictures.\n\n";
-    for (std::size_t at = 0; at < digits.size(); at += group) {
-        text += at == 0 ? "    " : at / group % groupsInALine == 0 ? "\n    " : " ";
-        text += digits.substr(at, group);
-    }
-    return text +
-           "\n\nTyped after --owner-key, in any case, with or without the spaces (in "
-           "quotes).\n";
-}
-
 Result<void> doChoice(cellar::Cellar& cellar, const UnsettledRow& row,
                       const std::vector<Choice>& choices, const SettleOptions& options)
 {
@@ -251,99 +228,6 @@ int settle(Session& session, const SettleOptions& options)
         return session.refuse(done.error());
     }
     session.answer({{"key", rows->front().key}, {"settled", true}}, "Settled.\n");
-    return Done;
-}
-
-int cutOff(Session& session, const CutOptions& options)
-{
-    auto cellar = session.open();
-    if (!cellar) {
-        return session.refuse(cellar.error());
-    }
-    const auto device = findDevice(**cellar, options.device);
-    if (!device) {
-        return session.refuse(device.error());
-    }
-    const auto done = cellar::cutOff(
-        **cellar, {.device = *device, .lastSeq = options.lastSeq, .reason = options.reason});
-    if (!done) {
-        return session.refuse(done.error());
-    }
-    session.answer({{"device", device->hex()}, {"cut_off", true}},
-                   "Cut off. What it records after this is set aside on every device that takes "
-                   "in a day file from here; settle shows it. The owner's key lets it in again "
-                   "(reinstate).\n");
-    return Done;
-}
-
-int adopt(Session& session, const std::string& device)
-{
-    auto cellar = session.open();
-    if (!cellar) {
-        return session.refuse(cellar.error());
-    }
-    const auto found = findDevice(**cellar, device);
-    if (!found) {
-        return session.refuse(found.error());
-    }
-    const auto count = cellar::adoptAll(**cellar, *found);
-    if (!count) {
-        return session.refuse(count.error());
-    }
-    session.answer({{"adopted", *count}}, records(*count) + " count now.\n");
-    return Done;
-}
-
-int reinstate(Session& session, const CutOptions& options)
-{
-    auto cellar = session.open();
-    if (!cellar) {
-        return session.refuse(cellar.error());
-    }
-    const auto device = findDevice(**cellar, options.device);
-    if (!device) {
-        return session.refuse(device.error());
-    }
-    const auto owner = ownerKey(session.files(), options.ownerKey);
-    if (!owner) {
-        return session.refuse(owner.error());
-    }
-    if (!*owner) {
-        return session.refuse({ErrorCode::Malformed, "owner key", "nothing",
-                               "the file owner.key, or the digits on its sheet"});
-    }
-    const auto done = cellar::reinstate(**cellar, **owner, *device, options.reason);
-    if (!done) {
-        return session.refuse(done.error());
-    }
-    session.answer({{"device", device->hex()}, {"cut_off", false}},
-                   "It belongs again, with all its records.\n");
-    return Done;
-}
-
-int ownerSheet(Session& session, const std::string& file)
-{
-    auto cellar = session.open();
-    if (!cellar) {
-        return session.refuse(cellar.error());
-    }
-    const auto seed = session.outside().keys.load(KeyName::Owner);
-    if (!seed) {
-        return session.refuse(seed.error());
-    }
-    if (!*seed) {
-        return session.refuse({ErrorCode::NotFound, "owner.key", session.cellarFolder().string(),
-                               "put it back into the cellar's folder for this"});
-    }
-    if (session.files().exists(file)) {
-        return session.refuse({ErrorCode::Conflict, file, "it exists", "a new file's name"});
-    }
-    const std::string text = sheetText((*cellar)->identity(), (**seed).hex());
-    if (const auto done = writeWhole(session.files(), file, asBytes(text)); !done) {
-        return session.refuse(done.error());
-    }
-    session.answer({{"file", file}},
-                   "Wrote " + file + ". Print it, put it away, and remove the file.\n");
     return Done;
 }
 

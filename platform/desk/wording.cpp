@@ -60,6 +60,11 @@ std::string worded(const Error& error)
     return text;
 }
 
+std::string counted(std::uint64_t count, const std::string& one, const std::string& many)
+{
+    return std::to_string(count) + " " + (count == 1 ? one : many.empty() ? one + "s" : many);
+}
+
 Exit exitOf(const Error& error) { return wordsOf(error.code).exit; }
 
 std::string nameOf(ErrorCode code) { return std::string(wordsOf(code).name); }

@@ -19,6 +19,10 @@ enum Exit : int {
 
 [[nodiscard]] Exit exitOf(const Error& error);
 
+/// "1 record", "3 records"; `many` where it is not `one` and an s.
+[[nodiscard]] std::string counted(std::uint64_t count, const std::string& one,
+                                  const std::string& many = {});
+
 /// The error's code as the desk's JSON names it: "not_found", ...
 [[nodiscard]] std::string nameOf(ErrorCode code);
 

@@ -1,7 +1,5 @@
 #include "platform/system/file_key_store.hpp"
 
-#include <tuple>
-
 namespace spile::system {
 
 static constexpr std::size_t fileSize = 2 * KeySeed::size + 1;
@@ -47,42 +45,16 @@ Result<std::optional<KeySeed>> FileKeyStore::load(KeyName name)
     return seed;
 }
 
-static Result<void> writePrivate(FileSystem& files, const Path& path, ByteView bytes)
-{
-    auto file = files.createPrivate(path);
-    if (!file) {
-        return passOn(file);
-    }
-    if (auto done = (*file)->append(bytes); !done) {
-        return done;
-    }
-    return (*file)->sync();
-}
-
 Result<void> FileKeyStore::save(KeyName name, const KeySeed& seed)
 {
     const Path path = folder_ / fileName(name);
-    const Path temporary = folder_ / (std::string(".tmp-") + fileName(name));
     if (files_.exists(path)) {
         return fail(ErrorCode::Conflict, path.string());
     }
     if (auto done = files_.makeFolder(folder_); !done) {
         return done;
     }
-    if (files_.exists(temporary)) {  // left by a process that was killed
-        if (auto done = files_.remove(temporary); !done) {
-            return done;
-        }
-    }
-    auto done = writePrivate(files_, temporary, asBytes(seed.hex() + '\n'));
-    if (done) {
-        done = files_.rename(temporary, path);
-    }
-    if (!done) {
-        std::ignore = files_.remove(temporary);  // the first error is the one to report
-        return done;
-    }
-    return files_.syncFolder(folder_);
+    return writeWholePrivate(files_, path, asBytes(seed.hex() + '\n'));
 }
 
 Result<void> FileKeyStore::turnToNext()

@@ -4,7 +4,7 @@ import Spile.Screens
 import Spile.Theme
 import Spile.ViewModels
 
-// The devices of the cellar and their clocks; at a desk, one that is lost can be cut off.
+// The devices of the cellar and their clocks; at a desk, another one is let in, and one that is lost can be cut off.
 Page {
     id: page
 
@@ -14,30 +14,47 @@ Page {
     title: qsTr("Devices")
     subtitle: page.app.joining.cellarName
     backShown: true
+    scroller: rows
     onBackPressed: page.app.goBack()
 
-    Banner {
-        objectName: "error"
+    footer: Pad {
+        objectName: "letIn"
         width: parent.width
-        visible: page.viewModel.error.length > 0
-        kind: Banner.Refused
-        text: page.viewModel.error
+        visible: page.viewModel.desk
+        text: qsTr("Let another device in")
+        onFired: page.app.openAdmit()
     }
-    Banner {
-        objectName: "deskOnly"
-        width: parent.width
-        visible: page.viewModel.loaded && !page.viewModel.desk
-        text: qsTr("Only a desk can cut a device off.")
-    }
-    WaitRows {
-        width: parent.width
-        waiting: !page.viewModel.loaded
-    }
-    PartList {
+
+    DeviceList {
+        id: rows
         objectName: "parts"
-        width: parent.width
-        rows: page.viewModel.devices
-        onAct: index => page.viewModel.openClock(index)
-        onActOther: index => page.viewModel.choose(index)
+        lines: page.viewModel.devices
+        onClockWanted: index => page.viewModel.openClock(index)
+        onCutWanted: index => page.viewModel.choose(index)
+
+        // Not bound, since Qt 6.4 makes no header of a bound component.
+        // qmllint disable unqualified
+        header: Column {
+            width: rows.width
+
+            Banner {
+                objectName: "error"
+                width: parent.width
+                visible: page.viewModel.error.length > 0
+                kind: Banner.Refused
+                text: page.viewModel.error
+            }
+            Banner {
+                objectName: "deskOnly"
+                width: parent.width
+                visible: page.viewModel.loaded && !page.viewModel.desk
+                text: qsTr("Only a desk can let a device in or cut one off.")
+            }
+            WaitRows {
+                width: parent.width
+                waiting: !page.viewModel.loaded
+            }
+        }
+        // qmllint enable unqualified
     }
 }

@@ -18,7 +18,7 @@ Loader {
         "NewFlightPage.qml", "FlightPage.qml", "WindowsPage.qml", "TastersPage.qml", "ScanPage.qml",
         "LabelsPage.qml", "LotsPage.qml", "LotPage.qml", "LotRecordPage.qml", "LotBarrelsPage.qml", "TracePage.qml",
         "ReportsPage.qml", "BenchPage.qml", "BenchGlassesPage.qml", "ToSettlePage.qml", "SettlePage.qml", "DevicesPage.qml",
-        "CutOffPage.qml", "ClockPage.qml"]
+        "CutOffPage.qml", "ClockPage.qml", "AdmitPage.qml"]
 
     onPageChanged: loader.show()
     onShownChanged: loader.show()
@@ -26,7 +26,7 @@ Loader {
 
     function show() {
         const withCamera = loader.page === Navigator.Scan || loader.page === Navigator.ScanHead
-                           || loader.page === Navigator.Photo
+                           || loader.page === Navigator.Photo || loader.page === Navigator.Admit
         loader.setSource(loader.shown ? loader.files[loader.page] : "",
                          withCamera ? { app: loader.app, standIn: loader.standIn } : { app: loader.app })
     }

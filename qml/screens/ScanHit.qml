@@ -78,6 +78,14 @@ Column {
         onFired: hit.viewModel.registerUnknown()
     }
     Pad {
+        objectName: "letIn"
+        width: parent.width
+        visible: hit.viewModel.state === ScanViewModel.AskingDevice
+        act: true
+        text: qsTr("Let this device in")
+        onFired: hit.viewModel.letDeviceIn()
+    }
+    Pad {
         objectName: "again"
         width: parent.width
         visible: !hit.looksOn

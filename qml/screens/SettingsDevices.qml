@@ -3,57 +3,39 @@ import Spile.Components
 import Spile.Theme
 import Spile.ViewModels
 
-// This device's own code, and letting others in.
+// This device's own code, which another one reads, and the ways to the others.
 Column {
     id: part
 
     required property AppViewModel app
     readonly property JoiningViewModel viewModel: part.app.joining
+    readonly property bool asks: !part.viewModel.admitted && !part.viewModel.cutOff
 
     spacing: Theme.gap
 
     SectionTitle { width: parent.width; text: qsTr("This device") }
     Banner {
         width: parent.width
-        visible: !part.viewModel.admitted && !part.viewModel.cutOff
+        visible: part.asks
         kind: Banner.Note
-        text: qsTr("A desk has to let this phone in by its code. Until then its records wait at the other devices; none is lost.")
+        text: qsTr("A desk has to let this phone in by its code: show it the symbol. Until then its records wait at the other devices; none is lost.")
     }
     TodayStanding { width: parent.width; viewModel: part.viewModel }
-    Fact { objectName: "ownCode"; width: parent.width; label: qsTr("Its code"); value: part.viewModel.ownCode }
-    SectionTitle { width: parent.width; visible: part.viewModel.mayAdmit; text: qsTr("Let another device in") }
-    TextEntry {
-        objectName: "code"
-        width: parent.width
-        visible: part.viewModel.mayAdmit
-        label: qsTr("The code that it shows")
-        text: part.viewModel.code
-        onEdited: newText => part.viewModel.code = newText
+    JoinSymbol {
+        objectName: "ownSymbol"
+        anchors.horizontalCenter: parent.horizontalCenter
+        visible: part.asks && part.viewModel.symbolSide > 0
+        path: part.viewModel.symbol
+        side: part.viewModel.symbolSide
     }
-    TextEntry {
-        objectName: "name"
-        width: parent.width
-        visible: part.viewModel.mayAdmit
-        label: qsTr("What it is called")
-        text: part.viewModel.name
-        error: part.viewModel.error
-        onEdited: newText => part.viewModel.name = newText
-    }
+    JoinCode { objectName: "ownCode"; width: parent.width; value: part.viewModel.ownCode }
     Pad {
-        objectName: "admit"
+        objectName: "letIn"
         width: parent.width
-        visible: part.viewModel.mayAdmit && part.viewModel.code.length > 0
-        act: true
-        text: qsTr("Let it in")
-        onFired: part.viewModel.admit()
-    }
-    Text {
-        width: parent.width
-        visible: part.viewModel.result.length > 0
-        text: part.viewModel.result
-        wrapMode: Text.Wrap
-        color: Theme.colours.text
-        font: Theme.strongBody
+        visible: part.viewModel.mayAdmit
+        text: qsTr("Let another device in")
+        hint: qsTr("By the symbol that it shows, or its code")
+        onFired: part.app.openAdmit()
     }
     ToSettlePad { width: parent.width; app: part.app }
     Pad {

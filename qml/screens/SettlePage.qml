@@ -10,6 +10,7 @@ Page {
 
     required property AppViewModel app
     readonly property SettleViewModel viewModel: page.app.settle
+    readonly property bool busy: page.viewModel.progress >= 0
 
     title: page.viewModel.about
     subtitle: page.viewModel.what
@@ -76,10 +77,25 @@ Page {
             onFired: page.viewModel.choose(choice.index)
         }
     }
+    Progress {
+        objectName: "progress"
+        width: parent.width
+        visible: page.busy
+        value: page.viewModel.progress
+        text: qsTr("They are let count")
+    }
+    Pad {
+        objectName: "stop"
+        width: parent.width
+        visible: page.busy
+        text: qsTr("Stop")
+        hint: qsTr("Those that count already stay so")
+        onFired: page.viewModel.stop()
+    }
     Pad {
         objectName: "all"
         width: parent.width
-        visible: page.viewModel.allText.length > 0
+        visible: page.viewModel.allText.length > 0 && !page.busy
         enabled: page.viewModel.missing.length === 0
         act: true
         text: page.viewModel.allText

@@ -40,4 +40,8 @@ QtObject {
 
     // Around a photo whose colour is looked at: grey of 18 % reflectance, in every palette.
     readonly property color photoSurround: "#767676"
+
+    // A symbol that another device's camera reads from this screen, in every palette.
+    readonly property color symbolInk: "#000000"
+    readonly property color symbolPaper: "#ffffff"
 }

@@ -28,6 +28,11 @@ void AppViewModel::connectDevices()
         navigator_.remove(Navigator::Clock);
         notice_.tell(said);
     });
+    connect(&admitting_, &AdmittingViewModel::admitted, this, [this](const QString& said) {
+        navigator_.remove(Navigator::Admit);
+        notice_.tell(said);
+    });
+    connect(&scan_, &ScanViewModel::deviceWanted, this, &AppViewModel::openAdmit);
     connect(&navigator_, &Navigator::changed, this, [this] {
         clock_.watch(navigator_.page() == Navigator::Today);
         if (!navigator_.pages().contains(Navigator::Clock)) {
@@ -84,6 +89,12 @@ void AppViewModel::openDevices()
 {
     devices_.refresh();
     navigator_.open(Navigator::Devices);
+}
+
+void AppViewModel::openAdmit(const QString& code)
+{
+    admitting_.begin(code);
+    navigator_.open(Navigator::Admit);
 }
 
 }  // namespace spile::viewmodels

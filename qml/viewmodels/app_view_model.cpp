@@ -27,6 +27,7 @@ AppViewModel::AppViewModel(const Outside& outside, FilePlaces& places, Start sta
       dayFile_(context_, places),
       takeIn_(context_, places),
       joining_(context_),
+      admitting_(context_),
       toSettle_(context_),
       settle_(context_),
       devices_(context_),

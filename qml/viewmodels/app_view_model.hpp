@@ -1,5 +1,6 @@
 #pragma once
 
+#include "qml/viewmodels/admitting_view_model.hpp"
 #include "qml/viewmodels/barrel_view_model.hpp"
 #include "qml/viewmodels/barrels_view_model.hpp"
 #include "qml/viewmodels/bench_glasses_view_model.hpp"
@@ -80,6 +81,7 @@ class AppViewModel : public QObject {
     Q_PROPERTY(spile::viewmodels::DayFileViewModel* dayFile READ dayFile CONSTANT FINAL)
     Q_PROPERTY(spile::viewmodels::TakeInViewModel* takeIn READ takeIn CONSTANT FINAL)
     Q_PROPERTY(spile::viewmodels::JoiningViewModel* joining READ joining CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::AdmittingViewModel* admitting READ admitting CONSTANT FINAL)
     Q_PROPERTY(spile::viewmodels::ToSettleViewModel* toSettle READ toSettle CONSTANT FINAL)
     Q_PROPERTY(spile::viewmodels::SettleViewModel* settle READ settle CONSTANT FINAL)
     Q_PROPERTY(spile::viewmodels::DevicesViewModel* devices READ devices CONSTANT FINAL)
@@ -201,6 +203,8 @@ public:
     /// What several devices have left to decide; the devices of the cellar.
     Q_INVOKABLE void openToSettle();
     Q_INVOKABLE void openDevices();
+    /// Let another device in: one that is to be found yet, or the one with that code.
+    Q_INVOKABLE void openAdmit(const QString& code = {});
     /// A day file was opened with the app.
     Q_INVOKABLE void takeInFile(const QString& file);
     /// Leave the open sheets open and go on with something else.
@@ -239,6 +243,7 @@ public:
     [[nodiscard]] DayFileViewModel* dayFile() { return &dayFile_; }
     [[nodiscard]] TakeInViewModel* takeIn() { return &takeIn_; }
     [[nodiscard]] JoiningViewModel* joining() { return &joining_; }
+    [[nodiscard]] AdmittingViewModel* admitting() { return &admitting_; }
     [[nodiscard]] ToSettleViewModel* toSettle() { return &toSettle_; }
     [[nodiscard]] SettleViewModel* settle() { return &settle_; }
     [[nodiscard]] DevicesViewModel* devices() { return &devices_; }
@@ -318,6 +323,7 @@ private:
     DayFileViewModel dayFile_;
     TakeInViewModel takeIn_;
     JoiningViewModel joining_;
+    AdmittingViewModel admitting_;
     ToSettleViewModel toSettle_;
     SettleViewModel settle_;
     DevicesViewModel devices_;

@@ -1,7 +1,6 @@
 #include "qml/viewmodels/devices_view_model.hpp"
 
 #include "core/cellar/acts/trusting.hpp"
-#include "core/cellar/queries.hpp"
 #include "core/cellar/vocabulary.hpp"
 #include "qml/viewmodels/error_text.hpp"
 #include "qml/viewmodels/open_flights_view_model.hpp"
@@ -19,32 +18,11 @@ DevicesViewModel::DevicesViewModel(Context& context, QObject* parent)
     });
 }
 
-Result<DevicesViewModel::Read> DevicesViewModel::read(cellar::Cellar& cellar)
-{
-    constexpr int page = 200;
-    Read read;
-    SubjectId after;
-    for (bool more = true; more;) {
-        SPILE_ASSIGN(named, cellar::named(cellar.database(), "device", after, page));
-        more = named.size() == page;
-        for (const cellar::NamedRow& row : named) {
-            after = row.subject;
-            const DeviceId id = *DeviceId::fromBytes(row.subject.bytes());
-            SPILE_ASSIGN(membership, ledger::membershipOf(cellar.database(), id));
-            read.devices.push_back(
-                {id, QString::fromStdString(row.name), membership, id == cellar.ledger().device()});
-        }
-    }
-    SPILE_ASSIGN(own, ledger::membershipOf(cellar.database(), cellar.ledger().device()));
-    read.desk = own.mayAdmit;
-    return read;
-}
-
 void DevicesViewModel::refresh()
 {
-    context_.workers.read(
-        this, [](cellar::Cellar& cellar) { return read(cellar); },
-        [this](Result<Read> found) {
+    context_.workers.look(
+        this, [](ledger::Database& database) { return cellar::devicesOf(database); },
+        [this](Result<cellar::Devices> found) {
             if (found) {
                 take(std::move(*found));
             } else {
@@ -54,7 +32,7 @@ void DevicesViewModel::refresh()
         });
 }
 
-QString DevicesViewModel::standingOf(const Device& device)
+QString DevicesViewModel::standingOf(const cellar::DeviceRow& device)
 {
     if (device.membership.cutOff) {
         return tr("Cut off");
@@ -65,19 +43,19 @@ QString DevicesViewModel::standingOf(const Device& device)
     return device.membership.mayAdmit ? tr("A desk: it lets others in") : tr("Let in");
 }
 
-bool DevicesViewModel::mayCut(const Device& device) const
+bool DevicesViewModel::mayCut(const cellar::DeviceRow& device) const
 {
     return desk_ && !device.own && device.membership.admitted && !device.membership.cutOff;
 }
 
-void DevicesViewModel::take(Read read)
+void DevicesViewModel::take(cellar::Devices devices)
 {
-    devices_ = std::move(read.devices);
-    desk_ = read.desk;
+    devices_ = std::move(devices.rows);
+    desk_ = devices.ownStands.mayAdmit;
     loaded_ = true;
     std::vector<PartLine> lines;
-    for (const Device& device : devices_) {
-        PartLine line = partLine(QStringLiteral("device"), textOf(device.id), device.name,
+    for (const cellar::DeviceRow& device : devices_) {
+        PartLine line = partLine(QStringLiteral("device"), textOf(device.device), said(device.name),
                                  {standingOf(device), device.own ? tr("This device") : QString()});
         line.pad = tr("Its clock");
         line.otherPad = mayCut(device) ? tr("Cut it off") : QString();
@@ -132,13 +110,13 @@ void DevicesViewModel::cutOff()
     busy_ = true;
     error_.clear();
     cellar::NewCut cut;
-    cut.device = chosen_.id;
+    cut.device = chosen_.device;
     cut.reason = reason_ >= 0 ? std::string(cellar::cutReasons()[static_cast<std::size_t>(reason_)])
                               : own_.trimmed().toStdString();
     cut.person = holderOf(context_);
     context_.workers.act(
         this, [cut](cellar::Cellar& cellar) { return cellar::cutOff(cellar, cut); },
-        [this, name = chosen_.name](const Result<EntryId>& done) {
+        [this, name = name()](const Result<EntryId>& done) {
             busy_ = false;
             if (done) {
                 emit this->cut(tr("%1 is cut off. The others learn it by a day file.").arg(name));

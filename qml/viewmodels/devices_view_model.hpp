@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/ledger/take_in.hpp"
+#include "core/cellar/devices.hpp"
 #include "qml/viewmodels/context.hpp"
 #include "qml/viewmodels/part_rows.hpp"
 
@@ -17,7 +17,7 @@ class DevicesViewModel : public QObject {
     QML_UNCREATABLE("")
     Q_PROPERTY(spile::viewmodels::PartRows* devices READ devices CONSTANT FINAL)
     Q_PROPERTY(bool loaded READ isLoaded NOTIFY changed FINAL)
-    /// Whether this device may cut others off.
+    /// Whether this device may cut others off and let others in.
     Q_PROPERTY(bool desk READ isDesk NOTIFY changed FINAL)
     /// The device that is to be cut off, and why.
     Q_PROPERTY(QString name READ name NOTIFY changed FINAL)
@@ -42,7 +42,7 @@ public:
     [[nodiscard]] PartRows* devices() { return &rows_; }
     [[nodiscard]] bool isLoaded() const { return loaded_; }
     [[nodiscard]] bool isDesk() const { return desk_; }
-    [[nodiscard]] QString name() const { return chosen_.name; }
+    [[nodiscard]] QString name() const { return QString::fromStdString(chosen_.name); }
     [[nodiscard]] QStringList reasons() const;
     [[nodiscard]] int reason() const { return reason_; }
     [[nodiscard]] QString own() const { return own_; }
@@ -56,25 +56,14 @@ signals:
     void clockWanted(const spile::DeviceId& device);
 
 private:
-    struct Device {
-        DeviceId id;
-        QString name;
-        ledger::Membership membership;
-        bool own = false;
-    };
-    struct Read {
-        std::vector<Device> devices;
-        bool desk = false;
-    };
-    [[nodiscard]] static Result<Read> read(cellar::Cellar& cellar);
-    [[nodiscard]] static QString standingOf(const Device& device);
-    [[nodiscard]] bool mayCut(const Device& device) const;
-    void take(Read read);
+    [[nodiscard]] static QString standingOf(const cellar::DeviceRow& device);
+    [[nodiscard]] bool mayCut(const cellar::DeviceRow& device) const;
+    void take(cellar::Devices devices);
 
     Context& context_;
     PartRows rows_;
-    std::vector<Device> devices_;
-    Device chosen_;
+    std::vector<cellar::DeviceRow> devices_;
+    cellar::DeviceRow chosen_;
     QString own_, error_;
     int reason_ = -1;
     bool desk_ = false;

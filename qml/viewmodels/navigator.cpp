@@ -23,8 +23,9 @@ Navigator::Page Navigator::listPage() const
 
 bool Navigator::isBesideHistory() const
 {
-    static const QList<Page> ofSeveral{Bench, BenchGlasses, Lots,     Lot,    LotRecord, LotBarrels,
-                                       Trace, Reports,      ToSettle, Settle, Devices,   CutOff};
+    static const QList<Page> ofSeveral{Bench,      BenchGlasses, Lots,    Lot,      LotRecord,
+                                       LotBarrels, Trace,        Reports, ToSettle, Settle,
+                                       Devices,    CutOff,       Admit};
     return !ofSeveral.contains(page());
 }
 

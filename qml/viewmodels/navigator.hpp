@@ -67,6 +67,7 @@ public:
         Devices,
         CutOff,
         Clock,
+        Admit,
     };
     Q_ENUM(Page)
 

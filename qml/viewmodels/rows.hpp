@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QAbstractListModel>
+#include <QSet>
 #include <algorithm>
 #include <vector>
 
@@ -27,8 +28,16 @@ public:
 
     void replace(std::vector<Row> wanted)
     {
+        if (rows_.empty()) {
+            append(std::move(wanted));
+            return;
+        }
+        QSet<QString> keys;
+        for (const Row& row : wanted) {
+            keys.insert(row.key());
+        }
         for (int i = rowCount() - 1; i >= 0; --i) {
-            if (find(wanted, rowAt(i)->key(), 0) < 0) {
+            if (!keys.contains(rowAt(i)->key())) {
                 beginRemoveRows({}, i, i);
                 rows_.erase(rows_.begin() + i);
                 endRemoveRows();

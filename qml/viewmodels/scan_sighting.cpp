@@ -26,7 +26,12 @@ static Result<void> addBarrels(cellar::Cellar& cellar, const std::string& code,
 
 Result<ScanSighting> sight(cellar::Cellar& cellar, const ScanQuestion& question)
 {
-    ScanSighting sighting{cellar.identity().mark, question.label, false, {}, {}};
+    ScanSighting sighting{cellar.identity().mark, question.label, false, {}, {}, {}};
+    if (question.joiner) {
+        SPILE_ASSIGN(joiner, sightJoiner(cellar, *question.joiner));
+        sighting.joiner = std::move(joiner);
+        return sighting;
+    }
     if (!question.typed.empty()) {
         const auto code = scan::parseTyped(sighting.cellarMark, question.typed);
         sighting.isTypedWrong = !code;

@@ -3,6 +3,7 @@
 #include "core/cellar/cellar.hpp"
 #include "core/cellar/queries.hpp"
 #include "core/scan/reader.hpp"
+#include "qml/viewmodels/join_sighting.hpp"
 
 #include <optional>
 #include <string>
@@ -12,9 +13,10 @@ namespace spile::viewmodels {
 
 /// What is asked of the records about a code that was read or typed.
 struct ScanQuestion {
-    std::optional<scan::LabelText> label;  // none: it is not a label of any cellar
-    std::vector<scan::LabelText> beside;   // others in the same frame
-    std::string typed;                     // a whole code; empty: none was typed
+    std::optional<scan::LabelText> label;      // none: it is not a label of any cellar
+    std::vector<scan::LabelText> beside;       // others in the same frame
+    std::string typed;                         // a whole code; empty: none was typed
+    std::optional<cellar::JoinSymbol> joiner;  // a device that asks to be let in
 };
 
 /// What the records say.
@@ -24,6 +26,7 @@ struct ScanSighting {
     bool isTypedWrong = false;
     std::vector<cellar::BarrelRow> barrels;  // that have the code, or may have been meant
     std::vector<cellar::BarrelRow> beside;   // others in view
+    std::optional<JoinSighting> joiner;
 };
 
 /// Return the labels of cellars among `codes`, in their order, each once.

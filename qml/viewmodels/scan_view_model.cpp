@@ -1,5 +1,6 @@
 #include "qml/viewmodels/scan_view_model.hpp"
 
+#include "core/cellar/owner_key_text.hpp"
 #include "core/scan/barrel_code.hpp"
 #include "qml/frames/frame_reader.hpp"
 #include "qml/viewmodels/barrel_rows.hpp"
@@ -131,7 +132,10 @@ void ScanViewModel::offer(const QList<QString>& texts, const QList<QString>& for
         !belief_.take(*meant, context_.outside.clock.sinceBoot())) {
         return;
     }
-    ScanQuestion question{scan::ownLabel(*meant), labelsIn(codes), {}};
+    ScanQuestion question{scan::ownLabel(*meant), labelsIn(codes), {}, {}};
+    if (!question.label && expected_.isZero()) {
+        question.joiner = cellar::parseJoinSymbol(meant->text);
+    }
     if (!question.beside.empty()) {
         question.beside.erase(question.beside.begin());  // the one that is meant
     }
@@ -170,6 +174,14 @@ void ScanViewModel::take(const ScanSighting& sighting, const QString& text)
         emit changed();
         return;
     }
+    if (sighting.joiner) {
+        takeDevice(*sighting.joiner);
+        return;
+    }
+    if (cellar::isOwnerSymbol(text.toStdString())) {
+        show(NotALabel, JoinText::ownersKey());
+        return;
+    }
     if (!sighting.label) {
         const QString few =
             text.size() > longestShown ? text.left(longestShown) + QStringLiteral("…") : text;
@@ -190,6 +202,21 @@ void ScanViewModel::take(const ScanSighting& sighting, const QString& text)
         show(Several, tr("Two barrels were given the code %1. Which is it?").arg(shownCode(code_)));
     } else {
         takeBarrel(sighting.barrels.front());
+    }
+}
+
+void ScanViewModel::takeDevice(const JoinSighting& sighting)
+{
+    const QString hindrance = JoinText::hindrance(sighting);
+    asking_ = QString::fromStdString(cellar::joinCode(sighting.symbol.device));
+    show(hindrance.isEmpty() ? AskingDevice : NotALabel,
+         hindrance.isEmpty() ? tr("This device asks to be let in.") : hindrance);
+}
+
+void ScanViewModel::letDeviceIn()
+{
+    if (state_ == AskingDevice) {
+        emit deviceWanted(asking_);
     }
 }
 
@@ -295,7 +322,7 @@ void ScanViewModel::checkTyped()
     forgetSighting();
     emit changed();
     if (typed_.size() == codeLength) {
-        ask({{}, {}, typed_}, typed());
+        ask({{}, {}, typed_, {}}, typed());
     } else if (typed_.size() >= suggestedFrom) {
         suggest();
     }

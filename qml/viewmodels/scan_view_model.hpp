@@ -54,13 +54,14 @@ class ScanViewModel : public QObject {
 public:
     enum State {
         Looking,
-        Found,        // a barrel; `found` follows
-        Foreign,      // a label of another cellar
-        Unknown,      // a code of this cellar that no barrel has yet
-        Several,      // a code that two barrels were given: see `suggestions`
-        NotALabel,    // some other code
-        WrongBarrel,  // not the one that is expected
-        Failed,       // the records did not answer
+        Found,         // a barrel; `found` follows
+        Foreign,       // a label of another cellar
+        Unknown,       // a code of this cellar that no barrel has yet
+        Several,       // a code that two barrels were given: see `suggestions`
+        NotALabel,     // some other code, or a device that cannot be let in here
+        AskingDevice,  // the symbol of a device that can be let in
+        WrongBarrel,   // not the one that is expected
+        Failed,        // the records did not answer
     };
     Q_ENUM(State)
 
@@ -89,6 +90,8 @@ public:
     Q_INVOKABLE void again();
     /// Have a barrel registered with the code that was read.
     Q_INVOKABLE void registerUnknown();
+    /// Let the device in whose symbol was read.
+    Q_INVOKABLE void letDeviceIn();
 
     [[nodiscard]] State state() const { return state_; }
     [[nodiscard]] QString name() const;
@@ -115,12 +118,14 @@ signals:
     /// The same, of the one that was expected.
     void confirmedIt();
     void unknownCode(const QString& code);
+    void deviceWanted(const QString& code);
 
 private:
     void ask(ScanQuestion question, const QString& text);
     void take(const ScanSighting& sighting, const QString& text);
     void suggest();
     void show(State state, const QString& message);
+    void takeDevice(const JoinSighting& sighting);
     void takeBarrel(const cellar::BarrelRow& barrel);
     void count();
     void checkTyped();
@@ -136,7 +141,7 @@ private:
     cellar::BarrelRow barrel_;
     std::string code_;  // of a hit or an unknown label
     std::string typed_;
-    QString message_, typedError_;
+    QString message_, typedError_, asking_;
     std::vector<cellar::BarrelRow> suggested_, beside_;
     SubjectId expected_;
     QString expectedName_, confirmed_;

@@ -125,6 +125,7 @@ void SettleViewModel::begin(const cellar::UnsettledRow& row)
     ++asked_;
     begun_ = true;
     loaded_ = gone_ = busy_ = false;
+    progress_ = -1;
     emit changed();
     refresh();
 }
@@ -279,13 +280,20 @@ void SettleViewModel::letAllCount()
         return;
     }
     busy_ = true;
+    progress_ = 0;
     error_.clear();
-    context_.workers.act(
+    emit changed();
+    context_.workers.work(
         this,
-        [device = row_.device, who = holderOf(context_)](cellar::Cellar& cellar) {
-            return cellar::adoptAll(cellar, device, who);
+        [device = row_.device, who = holderOf(context_)](cellar::Cellar& cellar, const Job& job) {
+            return cellar::adoptAll(cellar, device, who, job);
+        },
+        [this](std::uint64_t done, std::uint64_t all) {
+            progress_ = all == 0 ? 0.0 : static_cast<qreal>(done) / static_cast<qreal>(all);
+            emit changed();
         },
         [this](const Result<std::uint64_t>& done) {
+            progress_ = -1;
             if (!done) {
                 ended(done.error());
                 return;
@@ -294,5 +302,7 @@ void SettleViewModel::letAllCount()
             emit settled(SettlingText::allCount(*done));
         });
 }
+
+void SettleViewModel::stop() { context_.workers.cancelWork(); }
 
 }  // namespace spile::viewmodels

@@ -31,6 +31,8 @@ class SettleViewModel : public QObject {
     Q_PROPERTY(QString name READ name WRITE setName NOTIFY changed FINAL)
     /// Words of the pad that lets all records count; empty: there is none.
     Q_PROPERTY(QString allText READ allText NOTIFY changed FINAL)
+    /// How far that is, 0 to 1; less than 0: it is not under way.
+    Q_PROPERTY(qreal progress READ progress NOTIFY changed FINAL)
     Q_PROPERTY(QString error READ error NOTIFY changed FINAL)
 
 public:
@@ -41,6 +43,8 @@ public:
     void leave() { begun_ = false; }
     Q_INVOKABLE void choose(int index);
     Q_INVOKABLE void letAllCount();
+    /// What counts by then stays so.
+    Q_INVOKABLE void stop();
 
     [[nodiscard]] QString about() const { return SettlingText::about(row_); }
     [[nodiscard]] QString what() const { return SettlingText::what(row_); }
@@ -55,6 +59,7 @@ public:
     [[nodiscard]] QString name() const { return name_; }
     void setName(const QString& name);
     [[nodiscard]] QString allText() const;
+    [[nodiscard]] qreal progress() const { return progress_; }
     [[nodiscard]] QString error() const { return error_; }
 
 signals:
@@ -81,6 +86,7 @@ private:
     ChoiceFacts facts_;
     QString name_, error_;
     int asked_ = 0;  // counts the rows that were begun with, so that an old answer is not shown
+    qreal progress_ = -1;
     bool mayAdmit_ = false;
     bool begun_ = false;
     bool loaded_ = false;

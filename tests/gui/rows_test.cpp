@@ -30,7 +30,7 @@ private slots:
         QTest::addColumn<QStringList>("before");
         QTest::addColumn<QStringList>("after");
         QTest::addColumn<int>("signalsSent");
-        QTest::newRow("from nothing") << QStringList{} << QStringList{"a", "b"} << 2;
+        QTest::newRow("from nothing") << QStringList{} << QStringList{"a", "b"} << 1;
         QTest::newRow("same") << QStringList{"a", "b"} << QStringList{"a", "b"} << 0;
         QTest::newRow("one changed")
             << QStringList{"a", "b", "c"} << QStringList{"a", "bb", "c"} << 1;

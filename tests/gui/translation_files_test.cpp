@@ -192,11 +192,11 @@ private slots:
     // A string is looked for under the name of its class with namespaces, or of its QML file.
     void nameContextsAsTheyAreAtRunTime()
     {
-        QSet<QString> plain{"FieldText",   "SettlingText", "LotText",   "ReportText",
-                            "TraceText",   "AlarmText",    "BenchText", "WindowSet",
-                            "Calculating", "Calculators",  "ErrorText", "Formats",
-                            "NumberText",  "OutlookText",  "Sheets",    "StandardPlaces",
-                            "TakeBack",    "TasterText",   "Words"};
+        QSet<QString> plain{"FieldText",      "SettlingText", "JoinText",    "LotText",
+                            "ReportText",     "TraceText",    "AlarmText",   "BenchText",
+                            "WindowSet",      "Calculating",  "Calculators", "ErrorText",
+                            "Formats",        "NumberText",   "OutlookText", "Sheets",
+                            "StandardPlaces", "TakeBack",     "TasterText",  "Words"};
         for (QDirIterator files(root + QStringLiteral("/qml"), {QStringLiteral("*.qml")},
                                 QDir::Files, QDirIterator::Subdirectories);
              files.hasNext();) {

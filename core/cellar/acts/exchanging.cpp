@@ -1,6 +1,7 @@
 #include "core/cellar/acts/exchanging.hpp"
 
 #include "core/cellar/join_code.hpp"
+#include "core/cellar/owner_key_text.hpp"
 
 namespace spile::cellar {
 
@@ -21,6 +22,22 @@ Result<ledger::TakenIn> takeIn(Cellar& cellar, const Path& file, const Job& job,
 {
     return ledger::takeIn(cellar.ledger(), file, ledger::SignatureCheck::EveryEntry, job,
                           passphrase);
+}
+
+Result<DeviceId> deviceOfSymbol(Cellar& cellar, std::string_view text)
+{
+    const auto symbol = parseJoinSymbol(text);
+    if (!symbol) {
+        return fail(ErrorCode::Malformed, "join symbol",
+                    isOwnerSymbol(text) ? "it is the owner's key" : std::string(text),
+                    "the symbol that the device shows");
+    }
+    if (symbol->cellarMark != cellar.identity().mark) {
+        return fail(ErrorCode::Conflict, "device",
+                    "it has joined another cellar, " + symbol->cellarMark,
+                    "join it with a day file of this one, " + cellar.identity().mark);
+    }
+    return symbol->device;
 }
 
 Result<ledger::Admitted> admit(Cellar& cellar, std::string_view code, const std::string& name,

@@ -23,6 +23,11 @@ struct DayFileOut {
 [[nodiscard]] Result<ledger::TakenIn> takeIn(Cellar& cellar, const Path& file, const Job& job = {},
                                              const std::string& passphrase = {});
 
+/// Return the device whose join symbol says `text`.
+///
+/// Errors    Malformed if it is no such text; Conflict if the device has joined another cellar.
+[[nodiscard]] Result<DeviceId> deviceOfSymbol(Cellar& cellar, std::string_view text);
+
 /// Let the device with this join code belong to the cellar: ledger::admit, whose errors it has,
 /// and Malformed for a mistyped code.
 [[nodiscard]] Result<ledger::Admitted> admit(Cellar& cellar, std::string_view code,

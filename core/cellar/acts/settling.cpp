@@ -3,6 +3,7 @@
 #include "core/cellar/acts/correcting.hpp"
 #include "core/cellar/acts/registering.hpp"
 #include "core/cellar/acts/trusting.hpp"
+#include "core/cellar/set_aside.hpp"
 #include "core/cellar/settle_query_text.hpp"
 
 #include <algorithm>
@@ -10,6 +11,8 @@
 namespace spile::cellar {
 
 namespace {
+
+constexpr int adoptedAtOnce = 200;  // in one commit: other work waits no longer
 
 Result<void> nothing(const Result<EntryId>& done)
 {
@@ -88,17 +91,26 @@ Result<void> settle(Cellar& cellar, const UnsettledRow& row, const Choice& choic
 }
 
 Result<std::uint64_t> adoptAll(Cellar& cellar, const DeviceId& device,
-                               const std::optional<SubjectId>& person)
+                               const std::optional<SubjectId>& person, const Job& job)
 {
-    std::vector<EntryId> all;
-    SPILE_TRY(cellar.database().each(
-        [&](const ledger::Row& row) {
-            all.push_back(row.id<EntryId>(0));
-            return Result<void>();
-        },
-        query_text::setAsideOf, device, 0, -1));
-    SPILE_TRY(adopt(cellar, all, person));
-    return all.size();
+    SPILE_ASSIGN(all, countSetAside(cellar.database(), device));
+    std::uint64_t done = 0;
+    while (done < all) {
+        SPILE_ASSIGN(records, setAsideOf(cellar.database(), device, adoptedAtOnce));
+        std::vector<EntryId> some;
+        std::transform(records.begin(), records.end(), std::back_inserter(some),
+                       [](const SetAsideRow& record) { return record.entry; });
+        if (some.empty()) {  // another act has let the others count meanwhile
+            break;
+        }
+        SPILE_TRY(adopt(cellar, some, person));
+        done += some.size();
+        if (!job.advance(done, all)) {
+            return fail(ErrorCode::Cancelled, "adopt", std::to_string(done),
+                        std::to_string(all) + " in all");
+        }
+    }
+    return done;
 }
 
 }  // namespace spile::cellar

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/job.hpp"
 #include "core/cellar/acts/act.hpp"
 #include "core/cellar/settling.hpp"
 
@@ -14,8 +15,12 @@ namespace spile::cellar {
                                   const std::optional<SubjectId>& person = {},
                                   const std::string& name = {});
 
-/// Let all that is set aside of a device count; return how many records that are.
+/// Let all that is set aside of a device count, the newest first; return how many records that are.
+/// It is done in parts, each by itself durable: what was adopted before it was stopped counts.
+///
+/// Errors    Cancelled, with how many count now; those of adopt().
 [[nodiscard]] Result<std::uint64_t> adoptAll(Cellar& cellar, const DeviceId& device,
-                                             const std::optional<SubjectId>& person = {});
+                                             const std::optional<SubjectId>& person = {},
+                                             const Job& job = {});
 
 }  // namespace spile::cellar

@@ -112,6 +112,14 @@ public:
     Q_INVOKABLE QString desk(const QStringList& arguments);
     Q_INVOKABLE QStringList stickFiles() const;
     Q_INVOKABLE QString contentOf(const QString& file) const;
+    /// The join code of a phone that has joined and waits to be let in; what its symbol says in the
+    /// cellar with that mark; a picture of such a symbol; and what is read on the window of `root`.
+    Q_INVOKABLE QString newPhone();
+    Q_INVOKABLE QString symbolText(const QString& code, const QString& mark) const;
+    Q_INVOKABLE QString symbolPicture(const QString& text) const;
+    Q_INVOKABLE QStringList symbolsOn(QObject* root) const;
+    /// What the owner's symbol may say.
+    Q_INVOKABLE QString ownersSymbol() const;
     /// The texts of the symbols that are read when a PDF file is printed, page by page.
     Q_INVOKABLE QStringList symbolsIn(const QString& file) const;
     /// Put a copy of the file where it outlives this device; return its path.

@@ -6,6 +6,7 @@
 #include "core/cellar/acts/registering.hpp"
 #include "core/cellar/acts/trusting.hpp"
 #include "core/cellar/join_code.hpp"
+#include "core/cellar/owner_key_text.hpp"
 #include "core/cellar/settling.hpp"
 #include "tests/gui/app/must.hpp"
 #include "tests/gui/app/test_app.hpp"
@@ -180,6 +181,24 @@ void TestApp::phoneAheadOnStick(const QString& name, int minutes)
         drawn(*other.cellar, barrels_.begin()->second.barrel);
         must(cellar::handOut(*other.cellar, device_->folder.path() / "stick" / "ahead.spile", {}));
     });
+}
+
+QString TestApp::newPhone()
+{
+    std::string code;
+    change([&](Cellar& ours) { code = cellar::joinCode(Other(*device_, ours).id()); });
+    return QString::fromStdString(code);
+}
+
+QString TestApp::symbolText(const QString& code, const QString& mark) const
+{
+    return QString::fromStdString(cellar::joinSymbolText(
+        {mark.toStdString(), must(cellar::parseJoinCode(code.toStdString()))}));
+}
+
+QString TestApp::ownersSymbol() const
+{
+    return QString::fromStdString(cellar::ownerSymbolText(KeySeed({1, 2, 3})));
 }
 
 void TestApp::joinAsPhone()

@@ -7,8 +7,12 @@
 #include "tests/gui/app/test_app.hpp"
 #include "tests/support/head_film.hpp"
 #include "tests/support/printed_pages.hpp"
+#include "tests/support/symbol_pictures.hpp"
 
 #include <QFile>
+#include <QImage>
+#include <QQuickItem>
+#include <QQuickWindow>
 
 namespace spile::support {
 
@@ -66,6 +70,29 @@ QString TestApp::samplePicture()
     const QString path = QString::fromStdString((device_->folder.path() / "sample.jpg").string());
     writeFile(path, must(picture::encodeJpeg(demo::renderSample(scene), 85)));
     return path;
+}
+
+QString TestApp::symbolPicture(const QString& text) const
+{
+    const QString path = QString::fromStdString((device_->folder.path() / "symbol.png").string());
+    const picture::Image symbol = drawSymbol(text.toStdString(), {.pixelsPerModule = 8});
+    picture::Image frame = plainPicture(800, 600, 90);
+    paste(frame, symbol, 200, 100);
+    writeFile(path, must(picture::encodePng(frame)));
+    return path;
+}
+
+QStringList TestApp::symbolsOn(QObject* root) const
+{
+    QQuickWindow* window = qobject_cast<QQuickItem*>(root)->window();
+    const QImage seen = window->grabWindow().convertToFormat(QImage::Format_Grayscale8);
+    QStringList texts;
+    for (const scan::Code& code :
+         must(scan::readPicture({seen.constBits(), seen.width(), seen.height(),
+                                 static_cast<int>(seen.bytesPerLine()), 1}))) {
+        texts << QString::fromStdString(code.text);
+    }
+    return texts;
 }
 
 QStringList TestApp::symbolsIn(const QString& file) const
