@@ -2,8 +2,14 @@
 
 #include <algorithm>
 #include <functional>
+#include <limits>
 
 namespace spile::inline base {
+
+Result<std::uint64_t> FileSystem::freeBytes(const Path& /*folder*/)
+{
+    return std::numeric_limits<std::uint64_t>::max();
+}
 
 Result<Bytes> readWhole(FileSystem& files, const Path& path, std::uint64_t maxBytes)
 {

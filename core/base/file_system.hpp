@@ -63,6 +63,9 @@ public:
     [[nodiscard]] virtual bool exists(const Path& path) = 0;
     /// Return the names in a folder, sorted, without "." and "..".
     [[nodiscard]] virtual Result<std::vector<std::string>> list(const Path& folder) = 0;
+    /// Return how much may still be written where `folder` lies; a system that does not know says
+    /// that there is no end of it.
+    [[nodiscard]] virtual Result<std::uint64_t> freeBytes(const Path& folder);
     /// Hold `path` against other processes. The file keeps `holder` for those who are refused.
     ///
     /// Errors    Locked if another process holds it; `value` is what that one wrote as holder.

@@ -1,7 +1,6 @@
 #include "core/cellar/checking.hpp"
 
-#include "core/base/sha256.hpp"
-#include "core/ledger/cbor.hpp"
+#include "core/cellar/entry_check.hpp"
 #include "core/ledger/trust.hpp"
 
 #include <algorithm>
@@ -32,13 +31,16 @@ public:
     }
 
 private:
-    void problem(std::string subject, std::string value, std::string limit = {})
+    void problem(Error error)
     {
         constexpr std::size_t problemsMax = 1000;
         if (report_.problems.size() < problemsMax) {
-            report_.problems.push_back(
-                {ErrorCode::Damaged, std::move(subject), std::move(value), std::move(limit)});
+            report_.problems.push_back(std::move(error));
         }
+    }
+    void problem(std::string subject, std::string value, std::string limit = {})
+    {
+        problem({ErrorCode::Damaged, std::move(subject), std::move(value), std::move(limit)});
     }
 
     Result<void> count(std::uint64_t& into, std::string_view sql)
@@ -72,59 +74,21 @@ private:
             "PRAGMA integrity_check");
     }
 
-    // SQLite does not notice a flipped bit in a row: every entry is hashed and verified anew, and
-    // the columns that were taken from it are compared with it.
     Result<void> checkEntries()
     {
         std::uint64_t done = 0;
         return reader_.each(
             [&](const Row& row) -> Result<void> {
-                checkEntry(row);
+                for (Error& wrong : wrongWith(row, cellar_.identity().id)) {
+                    problem(std::move(wrong));
+                }
                 constexpr std::uint64_t reportEvery = 256;
                 if (++done % reportEvery == 0 && !job_.advance(done, report_.entries)) {
                     return fail(ErrorCode::Cancelled, "check");
                 }
                 return {};
             },
-            "SELECT e.id, e.seq, e.kind, e.subject, e.target, e.at_ms, e.core, e.body, "
-            "e.signature, c.device, "
-            "c.public_key, c.trusted, "
-            "(SELECT p.seq FROM entry AS p WHERE p.id = (SELECT q.id FROM entry AS q WHERE q.d = "
-            "e.d AND "
-            "q.seq = e.seq - 1 LIMIT 1)) "
-            "FROM entry AS e JOIN device_chain AS c USING(d) ORDER BY e.n");
-    }
-
-    void checkEntry(const Row& row)
-    {
-        const auto id = row.id<EntryId>(0);
-        const std::string name = "record " + id.hex().substr(0, 8);
-        const auto core = ledger::decodeCore(row.blob(6));
-        if (!core || sha256(row.blob(6)).bytes().size() != id.bytes().size() ||
-            sha256(row.blob(6)).hex() != id.hex()) {
-            problem(name, "its bytes are not those it was signed as");
-            return;
-        }
-        const ByteView body = row.blob(7);
-        if (sha256(body) != core->bodyHash || body.size() != core->bodyBytes) {
-            problem(name, "its body is not the one it was signed with");
-        }
-        const bool columns =
-            core->seq == static_cast<std::uint64_t>(row.integer(1)) && core->kind == row.text(2) &&
-            core->subject == row.id<SubjectId>(3) && core->target == row.idIfAny<EntryId>(4) &&
-            toMs(core->eventTime()) == row.integer(5) && core->device == row.id<DeviceId>(9) &&
-            core->cellar == cellar_.identity().id;
-        if (!columns) {
-            problem(name, "its row does not agree with its bytes");
-        }
-        if (core->seq > 1 && row.isNull(12)) {
-            problem(name, "the entry before it is missing");
-        }
-        if (row.isNull(10) || row.integer(11) == 0 ||
-            !ledger::verify(row.id<ledger::PublicKey>(10), ledger::signedMessage(core->cellar, id),
-                            row.id<ledger::Signature>(8))) {
-            problem(name, "its signature does not hold");
-        }
+            storedEntries, 0, -1);
     }
 
     Result<void> checkSetAside()

@@ -187,10 +187,10 @@ bool dropUnsound(const KindSpec& kind, ledger::Fields& fields)
     const std::size_t before = fields.size();
     std::erase_if(fields, [&](const auto& item) {
         const FieldSpec* spec = findField(item.first);
-        const bool own = spec != nullptr &&
-                         std::any_of(kind.fields.begin(), kind.fields.end(),
-                                     [&](const KindField& f) { return f.field == spec->field; });
-        return own && !checkValue(*spec, item.second);
+        const bool isOwn = spec != nullptr &&
+                           std::any_of(kind.fields.begin(), kind.fields.end(),
+                                       [&](const KindField& f) { return f.field == spec->field; });
+        return isOwn && !checkValue(*spec, item.second);
     });
     return fields.size() != before;
 }

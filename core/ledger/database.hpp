@@ -107,6 +107,9 @@ public:
     Database& operator=(const Database&) = delete;
     ~Database();
 
+    /// Whether an error has left it so that it answers only errors.
+    [[nodiscard]] bool isBroken() const { return broken_; }
+
     /// Run statements that return nothing and take no values.
     [[nodiscard]] Result<void> run(const std::string& script);
 

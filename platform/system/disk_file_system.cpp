@@ -129,6 +129,16 @@ Result<void> DiskFileSystem::syncFolder(const Path& path)
     return folder->syncFolder();
 }
 
+Result<std::uint64_t> DiskFileSystem::freeBytes(const Path& folder)
+{
+    std::error_code error;
+    const auto space = std::filesystem::space(folder, error);
+    if (error) {
+        return fail(ErrorCode::Storage, folder.string(), error.message());
+    }
+    return space.available;
+}
+
 bool DiskFileSystem::exists(const Path& path)
 {
     std::error_code error;

@@ -22,6 +22,7 @@ public:
     [[nodiscard]] Result<void> syncFolder(const Path& path) override;
     [[nodiscard]] bool exists(const Path& path) override;
     [[nodiscard]] Result<std::vector<std::string>> list(const Path& folder) override;
+    [[nodiscard]] Result<std::uint64_t> freeBytes(const Path& folder) override;
     [[nodiscard]] Result<std::unique_ptr<FileLock>> lock(const Path& path,
                                                          const std::string& holder) override;
 };

@@ -14,6 +14,13 @@ Column {
 
     TodayStanding { width: parent.width; viewModel: pads.app.joining }
     Banner {
+        objectName: "damaged"
+        width: parent.width
+        visible: pads.app.upkeep.wrong.length > 0
+        kind: Banner.Refused
+        text: pads.app.upkeep.wrong
+    }
+    Banner {
         objectName: "clockDoubt"
         width: parent.width
         visible: pads.app.clock.doubt.length > 0

@@ -32,6 +32,7 @@ AppViewModel::AppViewModel(const Outside& outside, FilePlaces& places, Start sta
       settle_(context_),
       devices_(context_),
       clock_(context_),
+      upkeep_(context_),
       openWork_(context_, workSheets_),
       sheets_(context_, barrel_, openWork_, workSheets_),
       work_(context_, people_, workSheets_),
@@ -212,6 +213,7 @@ void AppViewModel::ready()
     due_.refresh();
     setStage(Ready);
     outlooks_.begin();
+    upkeep_.begin();
 }
 
 void AppViewModel::beginWithBarrel()

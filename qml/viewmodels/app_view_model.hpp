@@ -44,6 +44,7 @@
 #include "qml/viewmodels/to_settle_view_model.hpp"
 #include "qml/viewmodels/today_view_model.hpp"
 #include "qml/viewmodels/trace_view_model.hpp"
+#include "qml/viewmodels/upkeep.hpp"
 #include "qml/viewmodels/what_if_view_model.hpp"
 #include "qml/viewmodels/windows_view_model.hpp"
 #include "qml/viewmodels/work_view_model.hpp"
@@ -86,6 +87,7 @@ class AppViewModel : public QObject {
     Q_PROPERTY(spile::viewmodels::SettleViewModel* settle READ settle CONSTANT FINAL)
     Q_PROPERTY(spile::viewmodels::DevicesViewModel* devices READ devices CONSTANT FINAL)
     Q_PROPERTY(spile::viewmodels::ClockViewModel* clock READ clock CONSTANT FINAL)
+    Q_PROPERTY(spile::viewmodels::Upkeep* upkeep READ upkeep CONSTANT FINAL)
     Q_PROPERTY(spile::viewmodels::SheetsViewModel* sheets READ sheets CONSTANT FINAL)
     Q_PROPERTY(spile::viewmodels::WorkViewModel* work READ work CONSTANT FINAL)
     Q_PROPERTY(spile::viewmodels::OpenWorkViewModel* openWork READ openWork CONSTANT FINAL)
@@ -248,6 +250,7 @@ public:
     [[nodiscard]] SettleViewModel* settle() { return &settle_; }
     [[nodiscard]] DevicesViewModel* devices() { return &devices_; }
     [[nodiscard]] ClockViewModel* clock() { return &clock_; }
+    [[nodiscard]] Upkeep* upkeep() { return &upkeep_; }
     [[nodiscard]] SheetsViewModel* sheets() { return &sheets_; }
     [[nodiscard]] WorkViewModel* work() { return &work_; }
     [[nodiscard]] OpenWorkViewModel* openWork() { return &openWork_; }
@@ -328,6 +331,7 @@ private:
     SettleViewModel settle_;
     DevicesViewModel devices_;
     ClockViewModel clock_;
+    Upkeep upkeep_;
     WorkSheets workSheets_;
     OpenWorkViewModel openWork_;
     SheetsViewModel sheets_;

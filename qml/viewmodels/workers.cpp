@@ -1,5 +1,7 @@
 #include "qml/viewmodels/workers.hpp"
 
+#include "core/ledger/ballast.hpp"
+
 namespace spile::viewmodels {
 
 Workers::Workers()
@@ -112,6 +114,22 @@ Result<void> Workers::hold(Opened opened)
     send(reader_, Lane::Act,
          [this, database] { reading_ = std::make_unique<ledger::Database>(std::move(*database)); });
     return {};
+}
+
+// Called on the writer's thread. A record that found the disk full gets the room that was kept for
+// it: the cellar is opened anew, since its connection answers only errors after that.
+bool Workers::makeRoom(const Error& error)
+{
+    if (error.code != ErrorCode::StorageFull || !cellar_ || !cellar_->database().isBroken()) {
+        return false;
+    }
+    const Path folder = cellar_->ledger().folder().folder;
+    const Outside outside = cellar_->outside();
+    if (!ledger::giveUpBallast(outside.files, folder)) {
+        return false;
+    }
+    cellar_.reset();
+    return hold(cellar::Cellar::open(folder, outside)).has_value();
 }
 
 // Several changes in one turn of the UI's loop are told once.

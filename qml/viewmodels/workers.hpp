@@ -50,6 +50,9 @@ public:
         send(writer_, Lane::Act, [this, act = std::move(act), back = backTo(receiver, done)] {
             using Answer = std::invoke_result_t<Act, cellar::Cellar&>;
             Answer answer = cellar_ ? act(*cellar_) : Answer(noCellar());
+            if (!answer && makeRoom(answer.error())) {
+                answer = act(*cellar_);
+            }
             const bool changed = answer.has_value();
             back(std::move(answer));
             if (changed) {
@@ -214,6 +217,7 @@ private:
     [[nodiscard]] static bool hasActs(Line& line);
     [[nodiscard]] static tl::unexpected<Error> noCellar();
     [[nodiscard]] Result<void> hold(Opened opened);
+    [[nodiscard]] bool makeRoom(const Error& error);
     void runActs();
     void tellChanged();
     void begun(Counted counted);

@@ -1,0 +1,23 @@
+#pragma once
+
+#include "core/ledger/database.hpp"
+
+#include <string_view>
+#include <vector>
+
+/// Whether a stored entry is still what it was signed as. SQLite does not notice a flipped bit in a
+/// row, so its bytes are hashed and verified anew.
+namespace spile::cellar {
+
+/// The entries after a row of table entry, as many as asked for; -1: all.
+inline constexpr std::string_view storedEntries =
+    "SELECT e.id, e.seq, e.kind, e.subject, e.target, e.at_ms, e.core, e.body, e.signature, "
+    "c.device, c.public_key, c.trusted, (SELECT p.seq FROM entry AS p WHERE p.id = (SELECT q.id "
+    "FROM entry AS q WHERE q.d = e.d AND q.seq = e.seq - 1 LIMIT 1)), e.n "
+    "FROM entry AS e JOIN device_chain AS c USING(d) WHERE e.n > ? ORDER BY e.n LIMIT ?";
+inline constexpr int storedRowColumn = 13;
+
+/// What is wrong with one row of storedEntries: its hash, its columns, its chain, its signature.
+[[nodiscard]] std::vector<Error> wrongWith(const ledger::Row& row, const CellarId& cellar);
+
+}  // namespace spile::cellar
