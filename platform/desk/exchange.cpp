@@ -165,6 +165,9 @@ int takeIn(Session& session, const std::vector<std::string>& dayFiles,
         text += takenText(file, *taken, session.clock().now());
     }
     session.answer(answers, text);
+    if (exit == Done) {
+        session.lookAfter(**cellar);
+    }
     return exit;
 }
 

@@ -1,5 +1,8 @@
 #include "platform/desk/session.hpp"
 
+#include "core/cellar/verifying.hpp"
+#include "core/ledger/ballast.hpp"
+
 #include <iostream>
 #include <memory>
 #include <nlohmann/json.hpp>
@@ -28,6 +31,11 @@ void Session::answer(const nlohmann::json& json, const std::string& text) const
 int Session::refuse(const Error& error) const
 {
     remark("spile-desk: " + worded(error));
+    if (error.code == ErrorCode::StorageFull && ledger::giveUpBallast(files_, folder_)) {
+        remark(
+            "spile-desk: there is room for it now, which was kept for this: do it again, and "
+            "make more.");
+    }
     if (json_) {
         answer({{"error",
                  {{"code", nameOf(error.code)},
@@ -37,6 +45,27 @@ int Session::refuse(const Error& error) const
                {});
     }
     return exitOf(error);
+}
+
+void Session::lookAfter(cellar::Cellar& cellar)
+{
+    constexpr int entries = 2000;
+    const auto kept = ledger::keepBallast(files_, random_, folder_);
+    if (!kept) {
+        remark("spile-desk: " + worded(kept.error()));
+    }
+    const auto round =
+        cellar::roundSoFar(cellar.database()).and_then([&](const cellar::Round& before) {
+            return cellar::verifyNext(cellar.database(), cellar.ledger().photos(), before, entries,
+                                      clock_.now());
+        });
+    const auto noted = round ? cellar::keepRound(cellar, *round) : Result<void>();
+    if (!round || !noted) {
+        remark("spile-desk: " + worded(round ? noted.error() : round.error()));
+    } else if (!round->wrong().empty()) {
+        remark("spile-desk: damaged here: " + round->wrong() +
+               ". `check` lists all; join anew by a day file, or restore a backup.");
+    }
 }
 
 void Session::remark(const std::string& text) { std::cerr << text << '\n'; }

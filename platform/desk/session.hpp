@@ -31,9 +31,14 @@ public:
     /// Answer with `json` or with `text`, whichever was asked for.
     void answer(const nlohmann::json& json, const std::string& text) const;
     /// Answer with an error and return the exit that it means.
+    /// Where the disk is full, the room that was kept for that is given up, so that the command can
+    /// be given once more.
     [[nodiscard]] int refuse(const Error& error) const;
     /// Say something beside the answer, on the error stream.
     static void remark(const std::string& text);
+    /// After a day's records: verify some more of what is stored, and keep room for a full disk.
+    /// Say what is wrong beside the answer.
+    void lookAfter(cellar::Cellar& cellar);
     /// A job that tells on the error stream how far it is, once it has taken a second.
     [[nodiscard]] Job job(const std::string& what) const;
 
@@ -41,7 +46,7 @@ private:
     Path folder_;
     bool json_;
     system::SystemClock clock_;
-    system::DiskFileSystem files_;
+    mutable system::DiskFileSystem files_;  // holds nothing
     system::SystemRandom random_;
     Uuid7Source ids_{clock_, random_};
     system::FileKeyStore keys_;

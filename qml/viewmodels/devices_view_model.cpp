@@ -79,7 +79,7 @@ void DevicesViewModel::choose(int index)
 void DevicesViewModel::openClock(int index)
 {
     if (index >= 0 && index < static_cast<int>(devices_.size())) {
-        emit clockWanted(devices_[static_cast<std::size_t>(index)].id);
+        emit clockWanted(devices_[static_cast<std::size_t>(index)].device);
     }
 }
 

@@ -37,6 +37,11 @@ std::uint64_t VfsCounter::opens(std::string_view suffix) const
     return sum(suffix, &Counts::opens);
 }
 
+std::uint64_t VfsCounter::reads(std::string_view suffix) const
+{
+    return sum(suffix, &Counts::reads);
+}
+
 std::uint64_t VfsCounter::writes(std::string_view suffix) const
 {
     return sum(suffix, &Counts::writes);
@@ -72,9 +77,18 @@ Layer& layer()
     return one;
 }
 
+int readFile(sqlite3_file* file, void* bytes, int count, sqlite3_int64 offset)
+{
+    layer().counter.count(layerOf<CountingFile>(file)->name, &VfsCounter::Counts::reads);
+    return passFile<CountingFile, &sqlite3_io_methods::xRead>(file, bytes, count, offset);
+}
+
 int writeFile(sqlite3_file* file, const void* bytes, int count, sqlite3_int64 offset)
 {
     layer().counter.count(layerOf<CountingFile>(file)->name, &VfsCounter::Counts::writes);
+    if (layer().counter.isFull()) {
+        return SQLITE_FULL;
+    }
     return passFile<CountingFile, &sqlite3_io_methods::xWrite>(file, bytes, count, offset);
 }
 
@@ -96,6 +110,7 @@ int openFile(sqlite3_vfs* vfs, const char* name, sqlite3_file* file, int flags, 
     counting->name = name == nullptr ? "" : name;
     sqlite3_io_methods methods =
         passingMethods<CountingFile>(*fileBelow<CountingFile>(file)->pMethods);
+    methods.xRead = readFile;
     methods.xWrite = writeFile;
     methods.xSync = syncFile;
     useMethods(*counting, methods);

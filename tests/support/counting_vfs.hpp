@@ -2,6 +2,7 @@
 
 #include <atomic>
 #include <cstdint>
+#include <functional>
 #include <map>
 #include <mutex>
 #include <string>
@@ -18,6 +19,7 @@ class VfsCounter {
 public:
     struct Counts {
         std::uint64_t opens = 0;
+        std::uint64_t reads = 0;
         std::uint64_t writes = 0;
         std::uint64_t syncs = 0;
         std::uint64_t unsynced = 0;  ///< writes since the last sync
@@ -27,7 +29,11 @@ public:
     /// Count syncs but do not ask the disk for them: for tests of other things, to be quick.
     void passSyncsOn(bool pass) { passSyncsOn_ = pass; }
     [[nodiscard]] bool passesSyncsOn() const { return passSyncsOn_; }
+    /// Refuse to write, as a full disk does, while `full` says so. Set it before others use it.
+    void fillDisk(std::function<bool()> full) { full_ = std::move(full); }
+    [[nodiscard]] bool isFull() const { return full_ && full_(); }
     [[nodiscard]] std::uint64_t opens(std::string_view suffix = {}) const;
+    [[nodiscard]] std::uint64_t reads(std::string_view suffix = {}) const;
     [[nodiscard]] std::uint64_t writes(std::string_view suffix = {}) const;
     [[nodiscard]] std::uint64_t syncs(std::string_view suffix = {}) const;
     /// How many writes the disk may still forget: those that no sync came after.
@@ -39,6 +45,7 @@ public:
 private:
     [[nodiscard]] std::uint64_t sum(std::string_view suffix, std::uint64_t Counts::*member) const;
 
+    std::function<bool()> full_;
     std::atomic<bool> passSyncsOn_{true};
     mutable std::mutex mutex_;
     std::map<std::string, Counts> files_;
