@@ -31,16 +31,16 @@
         <translation>Zulassen</translation>
     </message>
     <message>
-        <source>Point the camera at the symbol on the other device. It is there under Today, Settings, once it has joined.</source>
-        <translation>Richte die Kamera auf das Zeichen auf dem anderen Gerät. Es steht dort unter Heute, Einstellungen, sobald es beigetreten ist.</translation>
-    </message>
-    <message>
         <source>Type the code that stands below the symbol.</source>
         <translation>Tippe den Code ein, der unter dem Zeichen steht.</translation>
     </message>
     <message>
         <source>Or type the code that it shows</source>
         <translation>Oder tippe den Code ein, den es zeigt</translation>
+    </message>
+    <message>
+        <source>Point the camera at the symbol on the other device. It is there under Today, Settings, Devices, once it has joined.</source>
+        <translation>Richte die Kamera auf das Zeichen auf dem anderen Gerät. Es steht dort unter Heute, Einstellungen, Geräte, sobald es beigetreten ist.</translation>
     </message>
 </context>
 <context>
@@ -3215,6 +3215,13 @@
     </message>
 </context>
 <context>
+    <name>JoinAsk</name>
+    <message>
+        <source>A desk has to let this phone in by its code: show it the symbol. Until then its records wait at the other devices; none is lost.</source>
+        <translation>Ein Rechner im Büro muss dieses Telefon mit seinem Code zulassen: zeige ihm das Zeichen. Bis dahin warten seine Einträge auf den anderen Geräten; keiner geht verloren.</translation>
+    </message>
+</context>
+<context>
     <name>JoinCode</name>
     <message>
         <source>Its code: %1</source>
@@ -4659,12 +4666,16 @@
         <translation>Welche es gibt, ihre Uhren, eines abschneiden</translation>
     </message>
     <message>
-        <source>A desk has to let this phone in by its code: show it the symbol. Until then its records wait at the other devices; none is lost.</source>
-        <translation>Ein Rechner im Büro muss dieses Telefon mit seinem Code zulassen: zeige ihm das Zeichen. Bis dahin warten seine Einträge auf den anderen Geräten; keiner geht verloren.</translation>
-    </message>
-    <message>
         <source>By the symbol that it shows, or its code</source>
         <translation>Mit dem Zeichen, das es zeigt, oder seinem Code</translation>
+    </message>
+    <message>
+        <source>Show the symbol</source>
+        <translation>Zeichen zeigen</translation>
+    </message>
+    <message>
+        <source>A desk lets this phone in by it</source>
+        <translation>Ein Rechner im Büro lässt dieses Telefon damit zu</translation>
     </message>
 </context>
 <context>
@@ -8873,10 +8884,6 @@
         <translation>Das ist das Etikett eines Fasses. Richte die Kamera auf das Zeichen auf dem anderen Gerät.</translation>
     </message>
     <message>
-        <source>This is not the symbol of a device. It shows it under Today, Settings.</source>
-        <translation>Das ist nicht das Zeichen eines Geräts. Es zeigt es unter Heute, Einstellungen.</translation>
-    </message>
-    <message>
         <source>This code cannot be right. Compare it once more, character by character.</source>
         <translation>Dieser Code kann nicht stimmen. Vergleiche ihn noch einmal, Zeichen für Zeichen.</translation>
     </message>
@@ -8887,6 +8894,10 @@
     <message>
         <source>%1 is let in. It learns it by the next day file.</source>
         <translation>%1 ist zugelassen. Das Gerät erfährt es mit der nächsten Tagesdatei.</translation>
+    </message>
+    <message>
+        <source>This is not the symbol of a device. It shows it under Today, Settings, Devices.</source>
+        <translation>Das ist nicht das Zeichen eines Geräts. Es zeigt es unter Heute, Einstellungen, Geräte.</translation>
     </message>
 </context>
 <context>

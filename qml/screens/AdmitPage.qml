@@ -40,7 +40,7 @@ Page {
     Words {
         width: parent.width
         visible: page.looking
-        text: qsTr("Point the camera at the symbol on the other device. It is there under Today, Settings, once it has joined.")
+        text: qsTr("Point the camera at the symbol on the other device. It is there under Today, Settings, Devices, once it has joined.")
     }
     CameraProblem {
         objectName: "problem"

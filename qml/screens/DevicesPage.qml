@@ -4,12 +4,14 @@ import Spile.Screens
 import Spile.Theme
 import Spile.ViewModels
 
-// The devices of the cellar and their clocks; at a desk, another one is let in, and one that is lost can be cut off.
+// The devices of the cellar and their clocks. This one asks to be let in until it is; at a desk, another one is let in,
+// and one that is lost can be cut off.
 Page {
     id: page
 
     required property AppViewModel app
     readonly property DevicesViewModel viewModel: page.app.devices
+    readonly property bool asks: !page.app.joining.admitted && !page.app.joining.cutOff
 
     title: qsTr("Devices")
     subtitle: page.app.joining.cellarName
@@ -36,6 +38,7 @@ Page {
         // qmllint disable unqualified
         header: Column {
             width: rows.width
+            spacing: Theme.gap
 
             Banner {
                 objectName: "error"
@@ -43,6 +46,11 @@ Page {
                 visible: page.viewModel.error.length > 0
                 kind: Banner.Refused
                 text: page.viewModel.error
+            }
+            JoinAsk {
+                width: parent.width
+                visible: page.asks
+                viewModel: page.app.joining
             }
             Banner {
                 objectName: "deskOnly"

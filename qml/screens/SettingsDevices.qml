@@ -3,7 +3,7 @@ import Spile.Components
 import Spile.Theme
 import Spile.ViewModels
 
-// This device's own code, which another one reads, and the ways to the others.
+// This device's own code, and the ways to the others.
 Column {
     id: part
 
@@ -14,21 +14,17 @@ Column {
     spacing: Theme.gap
 
     SectionTitle { width: parent.width; text: qsTr("This device") }
-    Banner {
+    TodayStanding { width: parent.width; viewModel: part.viewModel }
+    JoinCode { objectName: "ownCode"; width: parent.width; value: part.viewModel.ownCode }
+    Pad {
+        objectName: "showSymbol"
         width: parent.width
         visible: part.asks
-        kind: Banner.Note
-        text: qsTr("A desk has to let this phone in by its code: show it the symbol. Until then its records wait at the other devices; none is lost.")
+        act: true
+        text: qsTr("Show the symbol")
+        hint: qsTr("A desk lets this phone in by it")
+        onFired: part.app.openDevices()
     }
-    TodayStanding { width: parent.width; viewModel: part.viewModel }
-    JoinSymbol {
-        objectName: "ownSymbol"
-        anchors.horizontalCenter: parent.horizontalCenter
-        visible: part.asks && part.viewModel.symbolSide > 0
-        path: part.viewModel.symbol
-        side: part.viewModel.symbolSide
-    }
-    JoinCode { objectName: "ownCode"; width: parent.width; value: part.viewModel.ownCode }
     Pad {
         objectName: "letIn"
         width: parent.width

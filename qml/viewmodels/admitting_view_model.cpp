@@ -83,7 +83,9 @@ void AdmittingViewModel::offer(const QList<QString>& texts, const QList<QString>
     } else if (cellar::isOwnerSymbol(code.text)) {
         tell(JoinText::ownersKey());
     } else {
-        tell(tr("This is not the symbol of a device. It shows it under Today, Settings."));
+        tell(
+            tr("This is not the symbol of a device. It shows it under Today, Settings, "
+               "Devices."));
     }
 }
 

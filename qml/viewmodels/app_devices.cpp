@@ -65,7 +65,7 @@ void AppViewModel::join(const QString& file, const QString& passphrase)
         },
         [this] {
             navigator_.go(Navigator::Today);
-            navigator_.open(Navigator::Settings);
+            openDevices();
             notice_.tell(tr("The records are here. Let the desk read this phone's code now."));
         });
 }

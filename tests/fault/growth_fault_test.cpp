@@ -35,8 +35,7 @@ Reads readsOf(std::int64_t entries)
               std::min<std::size_t>(page, static_cast<std::size_t>(entries) / 100));
     reads.due = counter.reads();
     counter.reset();
-    EXPECT_FALSE(
-        historyOf((**cellar).database(), bench::GrownCellar::barrel(7))->tastings.empty());
+    EXPECT_FALSE(historyOf((**cellar).database(), bench::GrownCellar::barrel(7))->tastings.empty());
     reads.barrel = counter.reads();
     return reads;
 }

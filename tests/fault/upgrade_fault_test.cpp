@@ -77,8 +77,8 @@ TEST(Fault51_OldProgramThenUpgraded, UnderstandsWhatItHadTakenIn)
     {
         OlderState older("draw");
         const auto id = cellar->identity().id;
-        const auto old = ledger::Ledger::createReplica(phone.cellarFolder(), phone.outside(),
-                                                       older, id);
+        const auto old =
+            ledger::Ledger::createReplica(phone.cellarFolder(), phone.outside(), older, id);
         ASSERT_TRUE(old) << support::textOf(old.error());
         ASSERT_TRUE(ledger::takeIn(**old, file, ledger::SignatureCheck::EveryEntry, Job()));
         EXPECT_EQ(*(*old)->database().integer(0, "SELECT count(*) FROM state_draw"), 0);

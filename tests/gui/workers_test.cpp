@@ -6,6 +6,9 @@
 #include "core/cellar/acts/registering.hpp"
 #include "core/cellar/checking.hpp"
 #include "core/cellar/queries.hpp"
+#include "core/ledger/ballast.hpp"
+#include "tests/support/counting_vfs.hpp"
+#include "tests/support/small_cellar.hpp"
 #include "tests/support/test_device.hpp"
 
 #include <QSignalSpy>
@@ -17,7 +20,94 @@ namespace spile::viewmodels {
 class WorkersTest : public QObject {
     Q_OBJECT
 
+private:
+    // A device whose disk is full while the room that was kept is still taken; or for ever.
+    struct FullDisk {
+        explicit FullDisk(bool forEver)
+        {
+            made = device.newCellar() != nullptr;
+            const Path ballast = device.cellarFolder() / "ballast";
+            support::registerCountingVfs().fillDisk([this, ballast, forEver] {
+                return full && (forEver || device.files.exists(ballast));
+            });
+        }
+        ~FullDisk() { support::registerCountingVfs().fillDisk({}); }
+        FullDisk(const FullDisk&) = delete;
+        FullDisk& operator=(const FullDisk&) = delete;
+        FullDisk(FullDisk&&) = delete;
+        FullDisk& operator=(FullDisk&&) = delete;
+
+        void open(Workers& workers, QObject* receiver)
+        {
+            workers.open(
+                receiver,
+                [this] { return cellar::Cellar::open(device.cellarFolder(), device.outside()); },
+                [](const Result<void>& opened) { QVERIFY(opened.has_value()); });
+            QTRY_VERIFY(!workers.isBusy());
+        }
+
+        support::VfsCounter& counter = support::registerCountingVfs();  // before any cellar
+        support::TestDevice device{9};
+        std::atomic<bool> full{false};
+        bool made = false;
+    };
+
 private slots:
+    // Fault08
+    void aRecordOnAFullDiskGetsTheRoomThatWasKept()
+    {
+        FullDisk disk(false);
+        QVERIFY(disk.made);
+        QVERIFY(
+            ledger::keepBallast(disk.device.files, disk.device.random, disk.device.cellarFolder())
+                .has_value());
+        Workers workers;
+        disk.open(workers, this);
+        disk.full = true;
+        int saved = 0;
+        for (const char* name : {"Ada", "Bo"}) {
+            workers.act(
+                this,
+                [name](cellar::Cellar& cellar) { return cellar::registerPerson(cellar, name); },
+                [&](const Result<SubjectId>& person) { saved += person.has_value() ? 1 : 0; });
+        }
+        QTRY_COMPARE(saved, 2);
+        QVERIFY(!disk.device.files.exists(disk.device.cellarFolder() / "ballast"));
+        std::size_t people = 0;
+        workers.look(
+            this,
+            [](ledger::Database& database) { return cellar::named(database, "person", {}, 10); },
+            [&](const auto& found) { people = found->size(); });
+        QTRY_COMPARE(people, std::size_t{2});
+    }
+
+    void aRecordWithoutRoomIsToldAndNothingOfItIsThere()
+    {
+        FullDisk disk(true);
+        QVERIFY(disk.made);
+        QVERIFY(
+            ledger::keepBallast(disk.device.files, disk.device.random, disk.device.cellarFolder())
+                .has_value());
+        {
+            Workers workers;
+            disk.open(workers, this);
+            disk.full = true;
+            std::optional<ErrorCode> code;
+            workers.act(
+                this, [](cellar::Cellar& cellar) { return cellar::registerPerson(cellar, "Ada"); },
+                [&](const Result<SubjectId>& person) {
+                    code = person ? std::nullopt : std::optional(person.error().code);
+                });
+            QTRY_VERIFY(code.has_value());
+            QCOMPARE(*code, ErrorCode::StorageFull);
+        }
+        disk.full = false;
+        const auto cellar = disk.device.reopen();
+        QVERIFY(cellar != nullptr);
+        QVERIFY(cellar::named(cellar->database(), "person", {}, 10)->empty());
+        QCOMPARE(QString::fromStdString(support::problemsOf(*cellar)), QString());
+    }
+
     void actsRunBetweenTheStepsOfLongWork()
     {
         support::TestDevice device(1);

@@ -5,11 +5,14 @@
 #include "core/cellar/acts/tasting.hpp"
 #include "core/cellar/checking.hpp"
 #include "core/cellar/queries.hpp"
+#include "core/cellar/state_schema.hpp"
 #include "tests/support/small_cellar.hpp"
 #include "tests/support/test_device.hpp"
 
 #include <cstdlib>
+#include <ctime>
 #include <gtest/gtest.h>
+#include <locale>
 
 namespace spile::cellar {
 
@@ -76,6 +79,40 @@ TEST(Golden, SealedDayFileOfForm1IsReadAsItWasWritten)
                                {}, {}, passphrase);
     ASSERT_TRUE(cellar) << support::textOf(cellar.error());
     expectWhatWasRecorded(**cellar);
+}
+
+// The root of the state that format-1.spile gives: by version 10 of the state. A change of it
+// without a new version is a fault. tests/machines compares whole cellars on machines of other
+// kinds.
+constexpr const char* rootOfFormat1 = "";
+
+class DecimalCommas : public std::numpunct<char> {
+    char do_decimal_point() const override { return ','; }
+    char do_thousands_sep() const override { return '.'; }
+    std::string do_grouping() const override { return "\3"; }
+};
+
+TEST(Fault68_OtherMachinesAndLocales, GiveTheSameStateRoot)
+{
+    ASSERT_EQ(stateVersion, 10);
+    const std::locale before;
+    const char* zone = std::getenv("TZ");
+    const std::string zoneBefore = zone == nullptr ? "" : zone;
+    std::uint64_t seed = 10;
+    for (const char* there : {"", "Asia/Kolkata", "Pacific/Chatham"}) {
+        setenv("TZ", there, 1);
+        tzset();
+        for (const bool commas : {false, true}) {
+            std::locale::global(commas ? std::locale(before, new DecimalCommas) : before);
+            support::TestDevice device(seed++);
+            const auto cellar = device.join(golden("format-1.spile"));
+            ASSERT_TRUE(cellar);
+            EXPECT_EQ(stateRoot(*cellar)->hex(), rootOfFormat1) << there;
+        }
+    }
+    std::locale::global(before);
+    setenv("TZ", zoneBefore.c_str(), 1);
+    tzset();
 }
 
 }  // namespace spile::cellar

@@ -1,9 +1,8 @@
 // What is stored is verified again part by part: what is spoilt is found within one round, and a
 // round that is cut short goes on where it was.
-#include "core/cellar/verifying.hpp"
-
 #include "core/cellar/acts/drawing.hpp"
 #include "core/cellar/acts/photographing.hpp"
+#include "core/cellar/verifying.hpp"
 #include "tests/support/small_cellar.hpp"
 #include "tests/support/test_device.hpp"
 
@@ -48,10 +47,7 @@ protected:
             }
         }
     }
-    std::int64_t entries()
-    {
-        return *cellar->database().integer(0, "SELECT count(*) FROM entry");
-    }
+    std::int64_t entries() { return *cellar->database().integer(0, "SELECT count(*) FROM entry"); }
     void spoilBody()
     {
         ASSERT_TRUE(cellar->database().run(
@@ -86,9 +82,8 @@ TEST_F(Verifying, ASpoiltRecordIsFoundAndToldUntilARoundIsSound)
 
 TEST_F(Verifying, ASpoiltPhotoIsFound)
 {
-    const Bytes picture = support::smallPicture();
     const auto made = recordPhoto(
-        *cellar, {.barrel = small.barrel, .picture = picture, .purpose = "glass"});
+        *cellar, {.barrel = small.barrel, .picture = support::smallPicture(), .purpose = "colour"});
     ASSERT_TRUE(made) << support::textOf(made.error());
     EXPECT_EQ(wholeRound().second.wrong(), "");
     const auto hash = *cellar->database().first(
@@ -113,9 +108,8 @@ TEST_F(Verifying, StopsWhenItIsAskedTo)
     draw(10);
     CancelToken cancel;
     cancel.cancel();
-    const auto stopped =
-        verifyNext(cellar->database(), cellar->ledger().photos(), {}, part, device.clock.now(),
-                   Job({}, &cancel));
+    const auto stopped = verifyNext(cellar->database(), cellar->ledger().photos(), {}, part,
+                                    device.clock.now(), Job({}, &cancel));
     ASSERT_FALSE(stopped);
     EXPECT_EQ(stopped.error().code, ErrorCode::Cancelled);
 }

@@ -1,7 +1,6 @@
 // The room that is kept for a full disk: whole or not there, and never what fills the disk.
-#include "core/ledger/ballast.hpp"
-
 #include "core/base/simulated.hpp"
+#include "core/ledger/ballast.hpp"
 #include "platform/system/disk_file_system.hpp"
 #include "tests/support/faulty_file_system.hpp"
 #include "tests/support/temp_folder.hpp"
@@ -24,7 +23,10 @@ public:
     {
         return disk_.createPrivate(path);
     }
-    Result<void> rename(const Path& from, const Path& to) override { return disk_.rename(from, to); }
+    Result<void> rename(const Path& from, const Path& to) override
+    {
+        return disk_.rename(from, to);
+    }
     Result<void> remove(const Path& path) override { return disk_.remove(path); }
     Result<void> makeFolder(const Path& path) override { return disk_.makeFolder(path); }
     Result<void> syncFolder(const Path& path) override { return disk_.syncFolder(path); }

@@ -60,8 +60,10 @@ AppStage {
             show("")
             stage.app.settings.palette = row.palette
             tap("settings")
+            verify(shown("letIn") === null) // a phone lets nobody in
+            tap("showSymbol")
+            tryCompare(stage.app.navigator, "page", Navigator.Devices)
             const symbol = need("ownSymbol")
-            bringIntoView(symbol)
             verify(symbol.width >= 220, symbol.width + " px")
             settle()
             const code = stage.app.joining.ownCode
@@ -74,6 +76,9 @@ AppStage {
             show("")
             tap("settings")
             need("ownCode")
+            verify(shown("showSymbol") === null)
+            tap("devices")
+            need("part0")
             verify(shown("ownSymbol") === null)
         }
         function test_the_symbol_is_read_from_a_picture_and_the_phone_let_in() {
@@ -126,7 +131,7 @@ AppStage {
                     { tag: "own", says: "This is the code of this device itself." },
                     { tag: "label", says: "This is a barrel's label. Point the camera at the symbol on the other device." },
                     { tag: "owner", says: "This is an owner's key. Put the sheet away: nothing here needs it." },
-                    { tag: "keg 12", says: "This is not the symbol of a device. It shows it under Today, Settings." }]
+                    { tag: "keg 12", says: "This is not the symbol of a device. It shows it under Today, Settings, Devices." }]
         }
         function test_what_is_no_device_of_this_cellar_is_told(row) {
             stage.test.beginWithBarrels(1, 0)

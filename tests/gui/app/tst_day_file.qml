@@ -152,7 +152,7 @@ AppStage {
             stage.test.app.takeIn.passphrase = passphrase
             tap("unseal")
             tryCompare(stage.test.app, "stage", AppViewModel.Ready)
-            compare(stage.test.app.navigator.page, Navigator.Settings)
+            compare(stage.test.app.navigator.page, Navigator.Devices)
         }
         function takeInAfterSettingBack() {
             stage.test.setBackWithFileOnStick()
