@@ -10751,6 +10751,13 @@
     </message>
 </context>
 <context>
+    <name>spile::viewmodels::Upkeep</name>
+    <message>
+        <source>Something that is stored on this device is damaged (%1). Its records are still on other devices and in backups: join anew with a day file, or restore one.</source>
+        <translation>Etwas, das auf diesem Gerät gespeichert ist, ist beschädigt (%1). Die Einträge sind noch auf anderen Geräten und in Sicherungen: Tritt mit einer Tagesdatei neu bei, oder stelle eine Sicherung wieder her.</translation>
+    </message>
+</context>
+<context>
     <name>spile::viewmodels::WhatIfViewModel</name>
     <message>
         <source>%1 now, recorded %2</source>
