@@ -41,6 +41,8 @@ public:
 
     /// Refuse what `fault` says, counted from now on, in place of what was said before.
     void failAt(const Fault& fault);
+    /// Say that so much is free.
+    void setFree(std::uint64_t bytes) { free_ = bytes; }
     /// Refuse nothing more, and count from now on.
     void failNever();
     /// Return how many calls there were of this kind, or of all, since the last of the above.
@@ -55,6 +57,10 @@ public:
     [[nodiscard]] Result<void> syncFolder(const Path& path) override;
     [[nodiscard]] bool exists(const Path& path) override { return inner_.exists(path); }
     [[nodiscard]] Result<std::vector<std::string>> list(const Path& folder) override;
+    [[nodiscard]] Result<std::uint64_t> freeBytes(const Path& folder) override
+    {
+        return free_ ? Result<std::uint64_t>(*free_) : inner_.freeBytes(folder);
+    }
     [[nodiscard]] Result<std::unique_ptr<FileLock>> lock(const Path& path,
                                                          const std::string& holder) override;
 
@@ -63,6 +69,7 @@ public:
 
 private:
     FileSystem& inner_;
+    std::optional<std::uint64_t> free_;
     std::optional<Fault> fault_;
     std::array<std::uint64_t, fileCallKinds> calls_{};
 };

@@ -11,41 +11,6 @@ namespace spile::ledger {
 
 namespace {
 
-class SmallDisk final : public FileSystem {
-public:
-    explicit SmallDisk(std::uint64_t free) : free_(free) {}
-    Result<std::unique_ptr<InputFile>> open(const Path& path) override { return disk_.open(path); }
-    Result<std::unique_ptr<OutputFile>> create(const Path& path) override
-    {
-        return disk_.create(path);
-    }
-    Result<std::unique_ptr<OutputFile>> createPrivate(const Path& path) override
-    {
-        return disk_.createPrivate(path);
-    }
-    Result<void> rename(const Path& from, const Path& to) override
-    {
-        return disk_.rename(from, to);
-    }
-    Result<void> remove(const Path& path) override { return disk_.remove(path); }
-    Result<void> makeFolder(const Path& path) override { return disk_.makeFolder(path); }
-    Result<void> syncFolder(const Path& path) override { return disk_.syncFolder(path); }
-    bool exists(const Path& path) override { return disk_.exists(path); }
-    Result<std::vector<std::string>> list(const Path& folder) override
-    {
-        return disk_.list(folder);
-    }
-    Result<std::unique_ptr<FileLock>> lock(const Path& path, const std::string& holder) override
-    {
-        return disk_.lock(path, holder);
-    }
-    Result<std::uint64_t> freeBytes(const Path& /*folder*/) override { return free_; }
-
-private:
-    system::DiskFileSystem disk_;
-    std::uint64_t free_;
-};
-
 class Ballast : public testing::Test {
 protected:
     support::TempFolder folder;
@@ -72,11 +37,12 @@ TEST_F(Ballast, IsWrittenInFullOnceAndGivenUp)
 
 TEST_F(Ballast, IsNotMadeWhereLittleIsFree)
 {
-    SmallDisk small(freeForBallast - 1);
+    support::FaultyFileSystem small(disk);
+    small.setFree(freeForBallast - 1);
     ASSERT_TRUE(keepBallast(small, random, folder.path()));
     EXPECT_TRUE(names().empty());
-    SmallDisk enough(freeForBallast);
-    ASSERT_TRUE(keepBallast(enough, random, folder.path()));
+    small.setFree(freeForBallast);
+    ASSERT_TRUE(keepBallast(small, random, folder.path()));
     EXPECT_EQ(names().size(), 1U);
 }
 
