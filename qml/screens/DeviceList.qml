@@ -42,23 +42,28 @@ LongList {
             color: Theme.colours.secondText
             Accessible.ignored: true
         }
-        Pad {
-            objectName: "act" + row.index
+        Column {
             width: parent.width
-            visible: row.padText.length > 0
-            small: true
-            text: row.padText
-            name: qsTr("%1: %2").arg(row.said).arg(row.padText)
-            onFired: list.clockWanted(row.index)
-        }
-        Pad {
-            objectName: "other" + row.index
-            width: parent.width
-            visible: row.otherText.length > 0
-            small: true
-            text: row.otherText
-            name: qsTr("%1: %2").arg(row.said).arg(row.otherText)
-            onFired: list.cutWanted(row.index)
+            spacing: Theme.gap
+
+            Pad {
+                objectName: "act" + row.index
+                width: parent.width
+                visible: row.padText.length > 0
+                small: true
+                text: row.padText
+                name: qsTr("%1: %2").arg(row.said).arg(row.padText)
+                onFired: list.clockWanted(row.index)
+            }
+            Pad {
+                objectName: "other" + row.index
+                width: parent.width
+                visible: row.otherText.length > 0
+                small: true
+                text: row.otherText
+                name: qsTr("%1: %2").arg(row.said).arg(row.otherText)
+                onFired: list.cutWanted(row.index)
+            }
         }
     }
 }

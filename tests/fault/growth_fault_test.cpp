@@ -2,6 +2,7 @@
 #include "core/cellar/queries.hpp"
 #include "tests/bench/grown_cellar.hpp"
 #include "tests/support/counting_vfs.hpp"
+#include "tests/support/temp_folder.hpp"
 
 #include <gtest/gtest.h>
 
@@ -17,7 +18,7 @@ Reads readsOf(std::int64_t entries)
 {
     support::VfsCounter& counter = support::registerCountingVfs();
     counter.passSyncsOn(false);
-    const support::TempFolder folder;
+    support::TempFolder folder;
     {
         bench::GrownCellar grown(folder.path() / "grown");
         grown.growTo(entries);
