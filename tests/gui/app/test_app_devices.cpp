@@ -130,6 +130,26 @@ void TestApp::leaveToSettle(int what)
                 other.handTo(ours);
                 break;
             }
+            case Unsettled::GaugedTwice: {
+                const Other other(*device_, ours);
+                other.admittedBy(ours, "Phone of Kim");
+                must(cellar::recordGauge(
+                    ours, {.barrel = barrel, .volume = litres(50), .method = "dip"}));
+                must(cellar::recordGauge(
+                    *other.cellar, {.barrel = barrel, .volume = litres(51), .method = "dip"}));
+                other.handTo(ours);
+                break;
+            }
+            case Unsettled::Overfull:
+                must(cellar::recordGauge(
+                    ours, {.barrel = barrel, .volume = litres(900), .method = "dip"}));
+                break;
+            case Unsettled::Overdrawn:
+                must(cellar::recordGauge(ours,
+                                         {.barrel = barrel, .volume = litres(1), .method = "dip"}));
+                must(cellar::recordDraw(
+                    ours, {.barrel = barrel, .volume = litres(2), .method = "valve"}));
+                break;
             case Unsettled::Copied: {
                 Other other(*device_, ours);
                 other.admittedBy(ours, "Phone of Lee");

@@ -56,7 +56,7 @@ AppStage {
             compare(need("empty").text, "Nothing to settle.")
         }
         function test_all_kinds_are_told() {
-            begin([1, 2, 3, 4, 5, 6, 7, 8])
+            begin([1, 2, 3, 4, 8, 9, 10, 11])
             compare(stage.app.toSettle.count, 9) // of two barrels with one code, each
             compare(need("toSettle").text, "To settle: 9")
             openList()
@@ -117,17 +117,42 @@ AppStage {
             const said = [need("choice0").text, need("choice1").text].sort()
             compare(said, ["Take this fill back: 181 L", "Take this fill back: 182 L"])
             tap("choice0")
-            expectNothingLeft("Settled: the fill is taken back.")
+            expectNothingLeft("Settled: it is taken back.")
+        }
+        function test_one_of_two_gauges_is_taken_back() {
+            begin([5])
+            openFirst()
+            compare(need("choice0").text, "Take it back: gauged 50 L")
+            compare(need("choice2").text, "Both are right")
+            tap("choice0")
+            expectNothingLeft("Settled: it is taken back.")
+        }
+        function test_both_gauges_are_right() {
+            begin([5])
+            openFirst()
+            tap("choice2")
+            expectNothingLeft("Settled: both stay.")
+        }
+        function test_what_cannot_be_in_a_barrel_is_taken_back_data() {
+            return [{ tag: "too much", what: 6, said: "Take it back: gauged 900 L" },
+                    { tag: "too little", what: 7, said: "Take it back: drawn 2 L" }]
+        }
+        function test_what_cannot_be_in_a_barrel_is_taken_back(row) {
+            begin([row.what])
+            openFirst()
+            compare(need("choice0").text, row.said)
+            tap("choice0")
+            expectNothingLeft("Settled: it is taken back.")
         }
         function test_a_copied_devices_old_key_is_cut_off() {
-            begin([5])
+            begin([8])
             openFirst()
             verify(texts().indexOf("The records of both are kept.") >= 0)
             tap("choice0")
             expectNothingLeft("Settled: the old key is cut off.")
         }
         function test_what_is_set_aside_counts_one_or_all() {
-            begin([6])
+            begin([9])
             openFirst()
             verify(need("choice2").text.startsWith("Let it count: Rum 1, drawn"), need("choice2").text)
             tap("choice0")
@@ -140,7 +165,7 @@ AppStage {
             expectNothingLeft("2 record(s) count now.")
         }
         function test_a_waiting_device_is_named_and_let_in() {
-            begin([7])
+            begin([10])
             openFirst()
             tap("choice0")
             compare(need("error").text, "Type what the device shall be called.")
@@ -152,7 +177,7 @@ AppStage {
             verify(texts().indexOf("Kim\n") >= 0, texts())
         }
         function test_what_needs_a_newer_version_has_no_choice() {
-            begin([8])
+            begin([11])
             openFirst()
             verify(texts().indexOf("Update Spile: 1 record(s) need a newer version.") >= 0, texts())
             verify(shown("choice0") === null)
@@ -160,7 +185,7 @@ AppStage {
         function test_only_a_desk_lets_in() {
             stage.test.beginWithBarrels(1, 0)
             stage.test.joinAsPhone()
-            stage.test.leaveToSettle(7)
+            stage.test.leaveToSettle(10)
             show()
             openFirst()
             compare(need("missing").text, "Only a desk can do this.")
