@@ -22,6 +22,7 @@ Page {
         visible: page.viewModel.loaded && (page.viewModel.own || page.viewModel.newest.length > 0)
         act: true
         text: page.viewModel.own ? qsTr("This is the right time") : qsTr("It shows this time")
+        hint: page.viewModel.said
         onFired: page.viewModel.save()
     }
 

@@ -16,22 +16,6 @@ Column {
         width: parent.width
         text: steps.viewModel.own ? qsTr("The right time now") : qsTr("What it shows now")
     }
-    MonthStepper {
-        objectName: "month"
-        width: parent.width
-        label: qsTr("Date")
-        readout: steps.viewModel.date
-        onStepped: months => steps.viewModel.step(ClockViewModel.Month, months)
-    }
-    Stepper {
-        objectName: "day"
-        width: parent.width
-        label: qsTr("Day")
-        readout: steps.viewModel.date
-        smallStep: qsTr("1 day")
-        bigStep: qsTr("10 days")
-        onStepped: count => steps.viewModel.step(ClockViewModel.Day, count)
-    }
     Stepper {
         objectName: "hour"
         width: parent.width
@@ -49,5 +33,21 @@ Column {
         smallStep: qsTr("1 min")
         bigStep: qsTr("10 min")
         onStepped: count => steps.viewModel.step(ClockViewModel.Minute, count)
+    }
+    Stepper {
+        objectName: "day"
+        width: parent.width
+        label: qsTr("Day")
+        readout: steps.viewModel.date
+        smallStep: qsTr("1 day")
+        bigStep: qsTr("10 days")
+        onStepped: count => steps.viewModel.step(ClockViewModel.Day, count)
+    }
+    MonthStepper {
+        objectName: "month"
+        width: parent.width
+        label: qsTr("Date")
+        readout: steps.viewModel.date
+        onStepped: months => steps.viewModel.step(ClockViewModel.Month, months)
     }
 }

@@ -64,23 +64,29 @@ Column {
                     Accessible.ignored: true
                 }
             }
-            Pad {
-                objectName: "act" + part.index
+            Column {
                 width: parent.width
-                visible: part.padText.length > 0
-                small: true
-                text: part.padText
-                name: qsTr("%1: %2").arg(part.said).arg(part.padText)
-                onFired: list.act(part.index)
-            }
-            Pad {
-                objectName: "other" + part.index
-                width: parent.width
-                visible: part.otherText.length > 0
-                small: true
-                text: part.otherText
-                name: qsTr("%1: %2").arg(part.said).arg(part.otherText)
-                onFired: list.actOther(part.index)
+                visible: part.padText.length > 0 || part.otherText.length > 0
+                spacing: Theme.gap
+
+                Pad {
+                    objectName: "act" + part.index
+                    width: parent.width
+                    visible: part.padText.length > 0
+                    small: true
+                    text: part.padText
+                    name: qsTr("%1: %2").arg(part.said).arg(part.padText)
+                    onFired: list.act(part.index)
+                }
+                Pad {
+                    objectName: "other" + part.index
+                    width: parent.width
+                    visible: part.otherText.length > 0
+                    small: true
+                    text: part.otherText
+                    name: qsTr("%1: %2").arg(part.said).arg(part.otherText)
+                    onFired: list.actOther(part.index)
+                }
             }
         }
     }

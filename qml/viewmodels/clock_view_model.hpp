@@ -24,6 +24,7 @@ class ClockViewModel : public QObject {
     /// What is being said: the right time, or what the other one shows.
     Q_PROPERTY(QString date READ date NOTIFY changed FINAL)
     Q_PROPERTY(QString time READ time NOTIFY changed FINAL)
+    Q_PROPERTY(QString said READ said NOTIFY changed FINAL)
     Q_PROPERTY(QString error READ error NOTIFY changed FINAL)
     /// Why a clock is doubtful; empty: none is.
     Q_PROPERTY(QString doubt READ doubt NOTIFY changed FINAL)
@@ -54,6 +55,7 @@ public:
     [[nodiscard]] QString known() const;
     [[nodiscard]] QString date() const { return context_.formats.date(said_); }
     [[nodiscard]] QString time() const { return context_.formats.time(said_); }
+    [[nodiscard]] QString said() const { return context_.formats.dateAndTime(said_); }
     [[nodiscard]] QString error() const { return error_; }
     [[nodiscard]] QString doubt() const { return doubt_; }
 

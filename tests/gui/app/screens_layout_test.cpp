@@ -125,7 +125,9 @@ private slots:
                                                     QStringLiteral("flight-draw"),
                                                     QStringLiteral("labels"),
                                                     QStringLiteral("labels-spare"),
-                                                    QStringLiteral("windows")};
+                                                    QStringLiteral("windows"),
+                                                    QStringLiteral("clock-0"),
+                                                    QStringLiteral("clock-1")};
                 // So do three pads of a narrow phone, or of a column that is one.
                 const double usual = size.width() < 390 || size.width() >= 600 ? 16.5 : 17;
                 audit.setProperty("leastPadWidth", (fourInARow.contains(name) ? 12.1 : usual) * mm);
