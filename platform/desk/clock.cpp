@@ -24,7 +24,8 @@ std::time_t secondsOf(Instant at)
 // calendar does not have.
 std::optional<Instant> fromLocal(const std::string& typed)
 {
-    constexpr std::size_t length = 16, blank = 10;
+    constexpr std::size_t length = 16;
+    constexpr std::size_t blank = 10;
     if (typed.size() != length || typed[blank] != ' ') {
         return std::nullopt;
     }
@@ -62,7 +63,8 @@ ledger::EventTime withZone(Instant at)
 std::string span(Milliseconds time)
 {
     const auto minutes = std::chrono::duration_cast<std::chrono::minutes>(std::chrono::abs(time));
-    constexpr std::int64_t perHour = 60, perDay = 24 * perHour;
+    constexpr std::int64_t perHour = 60;
+    constexpr std::int64_t perDay = 24 * perHour;
     const std::int64_t count = minutes.count();
     const std::string days = count < perDay ? "" : std::to_string(count / perDay) + " d ";
     return days + std::to_string(count % perDay / perHour) + " h " +
