@@ -123,6 +123,7 @@ public:
             }
             fleet.exchangeUntilQuiet();
         }
+        admitWhatWaits();
         const Sha256 root = *stateRoot(fleet.cellar(0));
         const Sha256 records = support::recordBytes(fleet.cellar(0));
         for (std::size_t i = 0; i < fleet.size(); ++i) {
@@ -143,6 +144,20 @@ public:
     }
 
 private:
+    // A device that got a new key before anybody had admitted its old one: what that one recorded
+    // waits for a person (To settle).
+    void admitWhatWaits()
+    {
+        const auto rows = *toSettle(fleet.cellar(0).database(), 20);
+        for (const UnsettledRow& row : rows) {
+            if (row.what == Unsettled::Waiting) {
+                std::ignore = admit(fleet.cellar(0), joinCode(row.device), "Old phone",
+                                    ledger::DeviceRole::Phone);
+            }
+        }
+        fleet.exchangeUntilQuiet();
+    }
+
     static std::vector<EntryId> setAside(Cellar& cellar)
     {
         std::vector<EntryId> ids;
