@@ -1,6 +1,7 @@
 #include "core/ledger/database.hpp"
 
 #include <array>
+#include <memory>
 #include <sqlite3.h>
 #include <utility>
 
@@ -97,6 +98,9 @@ bool breaksConnection(int sqliteCode)
     return primary == SQLITE_IOERR || primary == SQLITE_CORRUPT || primary == SQLITE_FULL ||
            primary == SQLITE_NOTADB;
 }
+
+// A statement that is ended whatever happens, also where a row is used and memory runs out.
+using Running = std::unique_ptr<sqlite3_stmt, int (*)(sqlite3_stmt*)>;
 
 int bindOne(sqlite3_stmt* statement, int place, const Bound& value)
 {
@@ -201,18 +205,17 @@ Result<sqlite3_stmt*> Database::prepared(std::string_view sql)
         return fail(ErrorCode::Storage, "ledger.db", "an earlier write failed",
                     "start the program again");
     }
-    const auto known = statements_.find(sql);
-    if (known != statements_.end()) {
+    const auto [known, isNew] = statements_.try_emplace(sql, nullptr);
+    if (!isNew) {
         return known->second;
     }
-    sqlite3_stmt* statement = nullptr;
     const int code = sqlite3_prepare_v3(handle_, sql.data(), static_cast<int>(sql.size()),
-                                        SQLITE_PREPARE_PERSISTENT, &statement, nullptr);
+                                        SQLITE_PREPARE_PERSISTENT, &known->second, nullptr);
     if (code != SQLITE_OK) {
+        statements_.erase(known);
         return tl::unexpected(errorNow(code));
     }
-    statements_.emplace(sql, statement);
-    return statement;
+    return known->second;
 }
 
 Result<void> Database::stepThrough(sqlite3_stmt* statement,
@@ -237,15 +240,14 @@ Result<void> Database::eachBound(const std::function<Result<void>(const Row&)>& 
     if (sqlite3_stmt_busy(statement) != 0) {
         return fail(ErrorCode::Storage, "ledger.db", "a statement is used inside its own rows");
     }
+    const Running running(statement, sqlite3_reset);
     int place = 0;
     for (const Bound& value : values) {
         if (const int code = bindOne(statement, ++place, value); code != SQLITE_OK) {
             return tl::unexpected(errorNow(code));
         }
     }
-    auto done = stepThrough(statement, use);
-    sqlite3_reset(statement);
-    return done;
+    return stepThrough(statement, use);
 }
 
 Result<void> Database::eachOnce(const std::function<Result<void>(const Row&)>& use,
@@ -258,9 +260,8 @@ Result<void> Database::eachOnce(const std::function<Result<void>(const Row&)>& u
     if (code != SQLITE_OK) {
         return tl::unexpected(errorNow(code));
     }
-    auto done = stepThrough(statement, use);
-    sqlite3_finalize(statement);
-    return done;
+    const Running running(statement, sqlite3_finalize);
+    return stepThrough(statement, use);
 }
 
 int Database::changes() const { return sqlite3_changes(handle_); }
@@ -284,9 +285,10 @@ Result<void> Database::commit()
 
 void Database::rollback()
 {
+    // What failed is reported already, and may be that there is no memory: it asks for none of
+    // ours.
     if (!broken_ && sqlite3_get_autocommit(handle_) == 0) {
-        std::ignore =
-            execute("ROLLBACK");  // it has nothing to lose: what failed is reported already
+        sqlite3_exec(handle_, "ROLLBACK", nullptr, nullptr, nullptr);
     }
 }
 

@@ -2,16 +2,9 @@
 // stays.
 //
 // A program of its own, since SQLite's memory is the whole process's.
-#include "core/cellar/acts/drawing.hpp"
-#include "core/cellar/acts/exchanging.hpp"
-#include "core/cellar/acts/photographing.hpp"
-#include "core/cellar/acts/sheet.hpp"
-#include "core/cellar/checking.hpp"
-#include "tests/support/small_cellar.hpp"
+#include "tests/fault/acts_without_memory.hpp"
 
 #include <cstdlib>
-#include <functional>
-#include <gtest/gtest.h>
 #include <sqlite3.h>
 
 // A connection that failed is left open on purpose: closing it could write.
@@ -68,49 +61,6 @@ private:
     static inline bool ranOut_ = false;
 };
 
-// A desk, and a day file of its phone that it has not seen.
-struct Prepared {
-    support::TestDevice device{301};
-    support::TempFolder copy;
-    support::SmallCellar small;
-    Path dayFile = copy.path() / "day.spile";
-
-    Prepared()
-    {
-        auto desk = device.newCellar();
-        small = support::fillSmallCellar(*desk);
-        support::TestDevice phoneDevice(302);
-        const Path start = device.folder.path() / "start.spile";
-        EXPECT_TRUE(handOut(*desk, start, {}));
-        auto phone = phoneDevice.join(start);
-        support::admitDevice(*desk, *phone);
-        support::carry(*desk, *phone, start);
-        for (int i = 0; i < 5; ++i) {
-            EXPECT_TRUE(recordDraw(
-                *phone,
-                {.barrel = small.barrel, .volume = millilitres(20), .method = "sample hole"}));
-        }
-        const Bytes picture = support::smallPicture();
-        EXPECT_TRUE(
-            recordPhoto(*phone, {.barrel = small.barrel, .picture = picture, .purpose = "colour"}));
-        EXPECT_TRUE(handOut(*phone, dayFile, desk->ledger().device()));
-        EXPECT_TRUE(std::filesystem::remove(start));
-        desk.reset();
-        std::filesystem::copy(device.cellarFolder(), copy.path() / "cellar",
-                              std::filesystem::copy_options::recursive);
-    }
-    std::unique_ptr<Cellar> renewed()
-    {
-        std::filesystem::remove_all(device.cellarFolder());
-        std::filesystem::copy(copy.path() / "cellar", device.cellarFolder(),
-                              std::filesystem::copy_options::recursive);
-        return device.reopen();
-    }
-};
-
-// What an act did: the records it added, none if it failed.
-using Act = std::function<Result<std::int64_t>(Prepared&, Cellar&)>;
-
 // Memory runs out once in the act, and the process goes on, or ends; then it is started anew.
 void look(Prepared& prepared, const Act& act, std::int64_t after, bool lasting, bool& ranOut)
 {
@@ -158,30 +108,6 @@ void runOutEverywhere(const Act& act, std::int64_t step)
     }
     testing::Test::RecordProperty("requests", looked);
     EXPECT_GE(looked, 10);
-}
-
-Result<std::int64_t> drawAndTaste(Prepared& prepared, Cellar& cellar)
-{
-    const auto& small = prepared.small;
-    SPILE_TRY(recordDraw(
-        cellar, {.barrel = small.barrel, .volume = millilitres(5), .method = "sample hole"}));
-    SPILE_ASSIGN(sheet, openSheet(cellar, small.barrel, small.person));
-    SPILE_TRY(tapScore(cellar, sheet, "oak", 4));
-    SPILE_TRY(tapReading(cellar, sheet, Measure::Ph, 3.5));
-    SPILE_TRY(closeSheet(cellar, sheet));
-    return 3;
-}
-
-Result<std::int64_t> takeDayFileIn(Prepared& prepared, Cellar& cellar)
-{
-    SPILE_ASSIGN(taken, takeIn(cellar, prepared.dayFile));
-    return static_cast<std::int64_t>(taken.added);
-}
-
-Result<std::int64_t> handDayFileOut(Prepared& prepared, Cellar& cellar)
-{
-    SPILE_TRY(handOut(cellar, prepared.device.folder.path() / "out.spile", {}));
-    return 0;
 }
 
 }  // namespace

@@ -1,0 +1,84 @@
+#pragma once
+
+#include "core/cellar/acts/drawing.hpp"
+#include "core/cellar/acts/exchanging.hpp"
+#include "core/cellar/acts/photographing.hpp"
+#include "core/cellar/acts/sheet.hpp"
+#include "core/cellar/checking.hpp"
+#include "tests/support/small_cellar.hpp"
+
+#include <functional>
+#include <gtest/gtest.h>
+
+/// Acts in which the memory runs out, and the cellar that they are done in.
+namespace spile::cellar {
+
+/// A desk, and a day file of its phone that it has not seen.
+struct Prepared {
+    support::TestDevice device{301};
+    support::TempFolder copy;
+    support::SmallCellar small;
+    Path dayFile = copy.path() / "day.spile";
+
+    Prepared()
+    {
+        auto desk = device.newCellar();
+        small = support::fillSmallCellar(*desk);
+        support::TestDevice phoneDevice(302);
+        const Path start = device.folder.path() / "start.spile";
+        EXPECT_TRUE(handOut(*desk, start, {}));
+        auto phone = phoneDevice.join(start);
+        support::admitDevice(*desk, *phone);
+        support::carry(*desk, *phone, start);
+        for (int i = 0; i < 5; ++i) {
+            EXPECT_TRUE(recordDraw(
+                *phone,
+                {.barrel = small.barrel, .volume = millilitres(20), .method = "sample hole"}));
+        }
+        const Bytes picture = support::smallPicture();
+        EXPECT_TRUE(
+            recordPhoto(*phone, {.barrel = small.barrel, .picture = picture, .purpose = "colour"}));
+        EXPECT_TRUE(handOut(*phone, dayFile, desk->ledger().device()));
+        EXPECT_TRUE(std::filesystem::remove(start));
+        desk.reset();
+        std::filesystem::copy(device.cellarFolder(), copy.path() / "cellar",
+                              std::filesystem::copy_options::recursive);
+    }
+    /// The cellar as it was at first.
+    std::unique_ptr<Cellar> renewed()
+    {
+        std::filesystem::remove_all(device.cellarFolder());
+        std::filesystem::copy(copy.path() / "cellar", device.cellarFolder(),
+                              std::filesystem::copy_options::recursive);
+        return device.reopen();
+    }
+};
+
+/// What an act did: the records it added, none if it failed.
+using Act = std::function<Result<std::int64_t>(Prepared&, Cellar&)>;
+
+inline Result<std::int64_t> drawAndTaste(Prepared& prepared, Cellar& cellar)
+{
+    const auto& small = prepared.small;
+    SPILE_TRY(recordDraw(
+        cellar, {.barrel = small.barrel, .volume = millilitres(5), .method = "sample hole"}));
+    SPILE_ASSIGN(sheet, openSheet(cellar, small.barrel, small.person));
+    SPILE_TRY(tapScore(cellar, sheet, "oak", 4));
+    SPILE_TRY(tapReading(cellar, sheet, Measure::Ph, 3.5));
+    SPILE_TRY(closeSheet(cellar, sheet));
+    return 3;
+}
+
+inline Result<std::int64_t> takeDayFileIn(Prepared& prepared, Cellar& cellar)
+{
+    SPILE_ASSIGN(taken, takeIn(cellar, prepared.dayFile));
+    return static_cast<std::int64_t>(taken.added);
+}
+
+inline Result<std::int64_t> handDayFileOut(Prepared& prepared, Cellar& cellar)
+{
+    SPILE_TRY(handOut(cellar, prepared.device.folder.path() / "out.spile", {}));
+    return 0;
+}
+
+}  // namespace spile::cellar
