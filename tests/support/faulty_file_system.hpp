@@ -3,6 +3,7 @@
 #include "core/base/file_system.hpp"
 
 #include <array>
+#include <limits>
 #include <optional>
 
 namespace spile::support {
@@ -41,6 +42,8 @@ public:
 
     /// Refuse what `fault` says, counted from now on, in place of what was said before.
     void failAt(const Fault& fault);
+    /// Say that so much may still be written; nothing is refused by that alone.
+    void setFree(std::uint64_t bytes) { free_ = bytes; }
     /// Refuse nothing more, and count from now on.
     void failNever();
     /// Return how many calls there were of this kind, or of all, since the last of the above.
@@ -55,6 +58,7 @@ public:
     [[nodiscard]] Result<void> syncFolder(const Path& path) override;
     [[nodiscard]] bool exists(const Path& path) override { return inner_.exists(path); }
     [[nodiscard]] Result<std::vector<std::string>> list(const Path& folder) override;
+    [[nodiscard]] Result<std::uint64_t> freeBytes(const Path& /*folder*/) override { return free_; }
     [[nodiscard]] Result<std::unique_ptr<FileLock>> lock(const Path& path,
                                                          const std::string& holder) override;
 
@@ -64,6 +68,7 @@ public:
 private:
     FileSystem& inner_;
     std::optional<Fault> fault_;
+    std::uint64_t free_ = std::numeric_limits<std::uint64_t>::max();
     std::array<std::uint64_t, fileCallKinds> calls_{};
 };
 
