@@ -1,6 +1,6 @@
 #include "core/cellar/checking.hpp"
 
-#include "core/cellar/entry_check.hpp"
+#include "core/ledger/entry_check.hpp"
 #include "core/ledger/trust.hpp"
 
 #include <algorithm>
@@ -79,7 +79,7 @@ private:
         std::uint64_t done = 0;
         return reader_.each(
             [&](const Row& row) -> Result<void> {
-                for (Error& wrong : wrongWith(row, cellar_.identity().id)) {
+                for (Error& wrong : ledger::wrongWith(row, cellar_.identity().id)) {
                     problem(std::move(wrong));
                 }
                 constexpr std::uint64_t reportEvery = 256;
@@ -88,7 +88,7 @@ private:
                 }
                 return {};
             },
-            storedEntries, 0, -1);
+            ledger::storedEntries, 0, -1);
     }
 
     Result<void> checkSetAside()
@@ -129,6 +129,7 @@ private:
                 if (!cellar_.ledger().photos().read(hash)) {
                     problem("photo " + hash.hex().substr(0, 8), "missing or changed",
                             "take in a day file that has it");
+                    report_.spoiltPhotos.push_back(hash);
                 }
                 return job_.advance(0, 0) ? Result<void>() : fail(ErrorCode::Cancelled, "check");
             },
@@ -146,7 +147,13 @@ private:
         SPILE_TRY(scratch.run("PRAGMA temp_store=FILE; PRAGMA temp.cache_size=-32768;"));
         SPILE_TRY(scratch.run("BEGIN"));  // else each row is a transaction of its own
         SPILE_TRY(rebuilt.create(scratch, true));
-        SPILE_TRY(ledger::replay(scratch, rebuilt));
+        if (const auto made = ledger::replay(scratch, rebuilt); !made) {
+            if (!ledger::isOfContent(made.error())) {
+                return made;
+            }
+            problem("state", "it cannot be made anew", "mend what is damaged first");
+            return {};
+        }
         SPILE_ASSIGN(fresh, rebuilt.root(scratch));
         if (fresh != stored) {
             problem("state", stored.hex().substr(0, 8),

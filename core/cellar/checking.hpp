@@ -19,6 +19,7 @@ struct CheckReport {
     std::uint64_t unknown = 0;        // records that need a newer version
     Sha256 stateRoot;
     std::vector<Error> problems;
+    std::vector<Sha256> spoiltPhotos;  // missing or changed
 };
 
 /// Check everything: each entry's hash, chain, signature and columns; the state against one made

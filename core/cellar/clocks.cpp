@@ -57,7 +57,9 @@ Result<std::optional<ledger::Entry>> newestRecord(Database& database, const Devi
     if (!core) {
         return std::optional<ledger::Entry>();
     }
-    SPILE_TRY(*core);
+    if (!*core) {
+        return passOn(*core);
+    }
     return std::optional(std::move(**core));
 }
 

@@ -1,6 +1,7 @@
 #include "core/cellar/verifying.hpp"
 
-#include "core/cellar/entry_check.hpp"
+#include "core/ledger/entry_check.hpp"
+#include "core/ledger/mending.hpp"
 
 namespace spile::cellar {
 
@@ -9,11 +10,9 @@ using ledger::Row;
 
 namespace {
 
-constexpr const char* lastEntry = "verified entry";
-constexpr const char* lastPhoto = "verified photo";
-constexpr const char* foundNow = "verified found";
-constexpr const char* ended = "verified whole";
-constexpr const char* foundThen = "verified found before";
+constexpr std::string_view lastEntry = "verified entry";
+constexpr std::string_view lastPhoto = "verified photo";
+constexpr std::string_view ended = "verified whole";
 
 // Photos are larger than records by so much, or more.
 constexpr int entriesToPhoto = 100;
@@ -42,13 +41,13 @@ Result<bool> verifyEntries(Database& database, Round& round, int entries, const 
     SPILE_TRY(database.each(
         [&](const Row& row) -> Result<void> {
             any = true;
-            for (const Error& wrong : wrongWith(row, cellar)) {
+            for (const Error& wrong : ledger::wrongWith(row, cellar)) {
                 note(round, wrong);
             }
-            round.entry = row.integer(storedRowColumn);
+            round.entry = row.integer(ledger::storedRowColumn);
             return job.advance(0, 0) ? Result<void>() : fail(ErrorCode::Cancelled, "verifying");
         },
-        storedEntries, round.entry, entries));
+        ledger::storedEntries, round.entry, entries));
     return any;
 }
 
@@ -65,6 +64,7 @@ Result<bool> verifyPhotos(Database& database, const ledger::PhotoStore& photos, 
                              "photo " + hash.hex().substr(0, 8),
                              "missing or changed",
                              {}});
+                round.spoiltPhotos.push_back(hash);
             }
             round.photo = hash;
             return job.advance(0, 0) ? Result<void>() : fail(ErrorCode::Cancelled, "verifying");
@@ -79,25 +79,21 @@ Result<bool> verifyPhotos(Database& database, const ledger::PhotoStore& photos, 
 Result<Round> roundSoFar(Database& database)
 {
     Round round;
-    const auto text = [&](const char* key) -> Result<std::string> {
-        SPILE_ASSIGN(found,
-                     database.first([](const Row& row) { return row.text(0); },
-                                    "SELECT value FROM meta WHERE key = ?", std::string_view(key)));
+    const auto text = [&](std::string_view key) -> Result<std::string> {
+        SPILE_ASSIGN(found, database.first([](const Row& row) { return row.text(0); },
+                                           "SELECT value FROM meta WHERE key = ?", key));
         return found.value_or("");
     };
-    SPILE_ASSIGN(entry, database.integer(0, "SELECT value FROM meta WHERE key = ?",
-                                         std::string_view(lastEntry)));
+    SPILE_ASSIGN(entry, database.integer(0, "SELECT value FROM meta WHERE key = ?", lastEntry));
     round.entry = entry;
-    SPILE_ASSIGN(
-        photo, database.first([](const Row& row) { return row.id<Sha256>(0); },
-                              "SELECT value FROM meta WHERE key = ?", std::string_view(lastPhoto)));
+    SPILE_ASSIGN(photo, database.first([](const Row& row) { return row.id<Sha256>(0); },
+                                       "SELECT value FROM meta WHERE key = ?", lastPhoto));
     round.photo = photo;
-    SPILE_ASSIGN(whole,
-                 database.first([](const Row& row) { return row.integer(0); },
-                                "SELECT value FROM meta WHERE key = ?", std::string_view(ended)));
+    SPILE_ASSIGN(whole, database.first([](const Row& row) { return row.integer(0); },
+                                       "SELECT value FROM meta WHERE key = ?", ended));
     round.wholeAt = whole ? std::optional(instantFromMs(*whole)) : std::nullopt;
-    SPILE_ASSIGN(found, text(foundNow));
-    SPILE_ASSIGN(before, text(foundThen));
+    SPILE_ASSIGN(found, text(ledger::damageFound));
+    SPILE_ASSIGN(before, text(ledger::damageFoundBefore));
     round.found = found;
     round.foundBefore = before;
     return round;
@@ -128,18 +124,32 @@ Result<void> keepRound(Cellar& cellar, const Round& round)
 {
     SPILE_ASSIGN(change, cellar.ledger().change());
     Database& database = change.database();
-    const auto keep = [&](const char* key, const ledger::Bound& value, bool there) -> Result<void> {
-        SPILE_TRY(database.execute("DELETE FROM meta WHERE key = ?", std::string_view(key)));
-        return there ? database.execute("INSERT INTO meta(key, value) VALUES(?, ?)",
-                                        std::string_view(key), value)
+    for (const Sha256& hash : round.spoiltPhotos) {
+        SPILE_TRY(cellar.ledger().photos().setAside(hash));
+        const int here = cellar.ledger().photos().has(hash) ? 1 : 0;
+        SPILE_TRY(database.execute("UPDATE photo SET present = ? WHERE sha256 = ?", here, hash));
+    }
+    const auto keep = [&](std::string_view key, const ledger::Bound& value,
+                          bool there) -> Result<void> {
+        SPILE_TRY(database.execute("DELETE FROM meta WHERE key = ?", key));
+        return there ? database.execute("INSERT INTO meta(key, value) VALUES(?, ?)", key, value)
                      : Result<void>();
     };
     SPILE_TRY(keep(lastEntry, round.entry, true));
     SPILE_TRY(keep(lastPhoto, round.photo.value_or(Sha256()), round.photo.has_value()));
-    SPILE_TRY(keep(foundNow, round.found, !round.found.empty()));
-    SPILE_TRY(keep(foundThen, round.foundBefore, !round.foundBefore.empty()));
+    SPILE_TRY(keep(ledger::damageFound, round.found, !round.found.empty()));
+    SPILE_TRY(keep(ledger::damageFoundBefore, round.foundBefore, !round.foundBefore.empty()));
     SPILE_TRY(keep(ended, round.wholeAt ? toMs(*round.wholeAt) : 0, round.wholeAt.has_value()));
     return change.commit();
+}
+
+Result<void> keepRound(Cellar& cellar, const CheckReport& report, Instant now)
+{
+    Round round;
+    round.wholeAt = now;
+    round.foundBefore = report.problems.empty() ? "" : worded(report.problems.front());
+    round.spoiltPhotos = report.spoiltPhotos;
+    return keepRound(cellar, round);
 }
 
 }  // namespace spile::cellar

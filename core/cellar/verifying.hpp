@@ -1,7 +1,6 @@
 #pragma once
 
-#include "core/base/job.hpp"
-#include "core/cellar/cellar.hpp"
+#include "core/cellar/checking.hpp"
 
 #include <optional>
 #include <string>
@@ -13,11 +12,12 @@ namespace spile::cellar {
 
 /// How far the present round is, and how the last one ended. Kept with the records.
 struct Round {
-    std::int64_t entry = 0;          // the last row of table entry that was verified
-    std::optional<Sha256> photo;     // the last photo, once the entries are done
-    std::string found;               // the first thing that is wrong; empty: nothing so far
-    std::optional<Instant> wholeAt;  // when the last whole round ended
-    std::string foundBefore;         // what that one found first
+    std::int64_t entry = 0;                 // the last row of table entry that was verified
+    std::optional<Sha256> photo;            // the last photo, once the entries are done
+    std::string found;                      // the first thing that is wrong; empty: nothing so far
+    std::optional<Instant> wholeAt;         // when the last whole round ended
+    std::string foundBefore;                // what that one found first
+    std::vector<Sha256> spoiltPhotos = {};  // found by this part
 
     /// What is known to be wrong: by this round or the last whole one.
     [[nodiscard]] const std::string& wrong() const { return found.empty() ? foundBefore : found; }
@@ -32,7 +32,11 @@ struct Round {
                                        const Round& from, int entries, Instant now,
                                        const Job& job = {});
 
-/// Keep it. A part that was verified and not kept is only verified again.
+/// Keep it. A part that was verified and not kept is only verified again. A spoilt photo is put out
+/// of the way and counts as missing, so that it is asked for again.
 [[nodiscard]] Result<void> keepRound(Cellar& cellar, const Round& round);
+
+/// Keep what check() found at `now`, as a whole round.
+[[nodiscard]] Result<void> keepRound(Cellar& cellar, const CheckReport& report, Instant now);
 
 }  // namespace spile::cellar

@@ -145,7 +145,9 @@ Result<Instant> Ledger::recordedAt(const EntryId& head)
         if (!core) {
             return fail(ErrorCode::Damaged, "ledger.db", "this device's last record is missing");
         }
-        SPILE_TRY(*core);
+        if (!*core) {
+            return passOn(*core);
+        }
         latest_ = {head, (**core).recorded};
     }
     return latest_->at;

@@ -213,13 +213,18 @@ Result<void> Ledger::renewProjection()
         return {};
     }
     SPILE_ASSIGN(begun, change());
-    SPILE_TRY(projection_.drop(database_));
-    SPILE_TRY(projection_.create(database_, false));
-    SPILE_TRY(chains_.renewSetAside());
-    SPILE_TRY(replay(database_, projection_));
+    SPILE_TRY(makeStateAnew(begun));
     SPILE_TRY(database_.execute("UPDATE meta SET value = ? WHERE key = 'projection'",
                                 projection_.version()));
     return begun.commit();
+}
+
+Result<void> Ledger::makeStateAnew(Change& change)
+{
+    SPILE_TRY(projection_.drop(database_));
+    SPILE_TRY(projection_.create(database_, false));
+    SPILE_TRY(change.chains().renewSetAside());
+    return replay(database_, projection_);
 }
 
 Result<void> Ledger::readIdentity()

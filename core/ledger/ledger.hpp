@@ -170,6 +170,9 @@ public:
     /// Whether a file has shown that the key is to be renewed.
     [[nodiscard]] Result<bool> needsNewKey();
 
+    /// Make the state and what is set aside anew from the entries.
+    [[nodiscard]] Result<void> makeStateAnew(Change& change);
+
     /// Read the cellar's name and mark from its genesis entry, if it is here.
     [[nodiscard]] Result<void> readIdentity();
 

@@ -1,6 +1,7 @@
 #include "core/ledger/photo_store.hpp"
 
 #include "core/base/sha256.hpp"
+#include "core/ledger/ballast.hpp"
 
 #include <algorithm>
 
@@ -9,6 +10,8 @@ namespace spile::ledger {
 namespace {
 
 constexpr std::size_t pieceBytes = std::size_t{1} << 16U;
+
+Path asideOf(const Path& path) { return path.string() + ".damaged"; }
 
 }  // namespace
 
@@ -22,6 +25,12 @@ bool PhotoStore::isWhole(const Sha256& hash) const { return has(hash) && read(ha
 
 Result<Sha256> PhotoStore::add(ByteView bytes)
 {
+    // What is kept for a full disk is for records: a photo is refused before it needs that.
+    const auto free = files_.freeBytes(folder_);
+    if (free && *free < bytes.size() + ballastBytes) {
+        return fail(ErrorCode::StorageFull, "photo", std::to_string(*free >> 20U) + " MiB free",
+                    "make room first; records without photos are still saved");
+    }
     const Sha256 hash = sha256(bytes);
     SPILE_TRY(
         addStreamed(hash, bytes.size(), [&](std::uint64_t offset, std::span<std::uint8_t> into) {
@@ -65,6 +74,9 @@ Result<void> PhotoStore::addStreamed(
         }
         SPILE_TRY(file->sync());
         SPILE_TRY(files_.rename(temporary, path));
+        if (files_.exists(asideOf(path))) {
+            SPILE_TRY(files_.remove(asideOf(path)));
+        }
         return files_.syncFolder(path.parent_path());
     };
     auto written = write();
@@ -72,6 +84,16 @@ Result<void> PhotoStore::addStreamed(
         std::ignore = files_.remove(temporary);  // the first error is the one to report
     }
     return written;
+}
+
+Result<void> PhotoStore::setAside(const Sha256& hash)
+{
+    if (!has(hash) || isWhole(hash)) {
+        return {};
+    }
+    const Path path = pathOf(hash);
+    SPILE_TRY(files_.rename(path, asideOf(path)));
+    return files_.syncFolder(path.parent_path());
 }
 
 Result<Bytes> PhotoStore::read(const Sha256& hash) const

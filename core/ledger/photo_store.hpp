@@ -21,7 +21,8 @@ public:
     /// Store `bytes`, durably when this returns, and return their hash. Fine if it is there; a
     /// damaged file of that name is replaced.
     ///
-    /// Errors    StorageFull, Storage; then no file with that name has been left.
+    /// Errors    StorageFull, also where less is free than it and the ballast take (ballast.hpp);
+    ///           Storage. Then no file with that name has been left.
     [[nodiscard]] Result<Sha256> add(ByteView bytes);
 
     /// Store `size` bytes that `readAt` gives, in pieces, if their hash is `expected`.
@@ -31,6 +32,10 @@ public:
         const Sha256& expected, std::uint64_t size,
         const std::function<Result<void>(std::uint64_t offset, std::span<std::uint8_t> into)>&
             readAt);
+
+    /// Put a file out of the way that does not have that hash any more, as PATH.damaged, until the
+    /// photo comes again. Nothing if it is whole or not there.
+    [[nodiscard]] Result<void> setAside(const Sha256& hash);
 
     /// Errors    NotFound if it is not here; Damaged if the file does not have that hash any more.
     [[nodiscard]] Result<Bytes> read(const Sha256& hash) const;

@@ -101,7 +101,9 @@ Result<std::vector<OutgoingRange>> branches(Database& database, const ChainKey& 
             out.range.first = row.seq;
             SPILE_ASSIGN(core, database.first([](const Row& r) { return decodeCore(r.blob(0)); },
                                               "SELECT core FROM entry WHERE n = ?", row.n));
-            SPILE_TRY(*core);
+            if (!*core) {
+                return passOn(*core);
+            }
             at = (**core).previous;
         }
         out.range.before = at;

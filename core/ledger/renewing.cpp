@@ -4,6 +4,24 @@
 
 namespace spile::ledger {
 
+namespace {
+
+// Lets `place` be another value until a block is left, in whichever way.
+template <class T>
+class Meanwhile {
+public:
+    Meanwhile(T& place, T value) : place_(place), before_(std::exchange(place, std::move(value))) {}
+    Meanwhile(const Meanwhile&) = delete;
+    Meanwhile& operator=(const Meanwhile&) = delete;
+    ~Meanwhile() { place_ = std::move(before_); }
+
+private:
+    T& place_;
+    T before_;
+};
+
+}  // namespace
+
 Result<SigningKey> loadOrMakeKey(const Outside& outside, KeyName name)
 {
     SPILE_ASSIGN(known, outside.keys.load(name));
@@ -24,22 +42,13 @@ Result<std::vector<EntryId>> Change::recordAsOwner(const SigningKey& owner,
         return fail(ErrorCode::Conflict, "owner key", owner.deviceId().hex().substr(0, 8),
                     "the key that this cellar began with");
     }
-    const SigningKey deviceKey = *ledger_->key_;
-    ledger_->key_ = owner;
-    ledger_->device_ = owner.deviceId();
+    const Meanwhile key(ledger_->key_, std::optional(owner));
+    const Meanwhile device(ledger_->device_, owner.deviceId());
     std::vector<EntryId> ids;
-    Result<void> done;
     for (NewEntry& entry : entries) {
-        auto id = append(std::move(entry), std::nullopt);
-        if (!id) {
-            done = passOn(id);
-            break;
-        }
-        ids.push_back(*id);
+        SPILE_ASSIGN(id, append(std::move(entry), std::nullopt));
+        ids.push_back(id);
     }
-    ledger_->key_ = deviceKey;
-    ledger_->device_ = deviceKey.deviceId();
-    SPILE_TRY(done);
     return ids;
 }
 

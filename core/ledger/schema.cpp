@@ -43,8 +43,6 @@ CREATE INDEX entry_chain ON entry(d, seq);
 CREATE INDEX entry_target ON entry(target) WHERE target IS NOT NULL;
 CREATE INDEX entry_device ON entry(subject) WHERE kind = 'device';
 CREATE INDEX entry_trust ON entry(kind) WHERE kind IN ('adopt', 'cut_off', 'device', 'reinstate');
-CREATE TRIGGER entry_is_never_changed BEFORE UPDATE ON entry
-    BEGIN SELECT RAISE(ABORT, 'entries are append-only'); END;
 CREATE TRIGGER entry_is_never_deleted BEFORE DELETE ON entry
     BEGIN SELECT RAISE(ABORT, 'entries are append-only'); END;
 
@@ -153,6 +151,7 @@ Result<void> createSchema(Database& database)
 {
     SPILE_TRY(database.run("PRAGMA application_id=" + std::to_string(applicationId) + ";"));
     SPILE_TRY(database.run(tables));
+    SPILE_TRY(database.run(entriesNeverChange));
     // Last, so that a file without it is one that was never finished.
     return database.run("PRAGMA user_version=" + std::to_string(schemaVersion) + ";");
 }

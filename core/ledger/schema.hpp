@@ -10,6 +10,12 @@ inline constexpr std::int64_t applicationId = 0x5350494c;
 /// Goes up by one with each migration of the ledger's own tables.
 inline constexpr std::int64_t schemaVersion = 3;
 
+/// Entries are append-only, but for the damaged one that is replaced by what it was.
+inline constexpr const char* entriesNeverChange =
+    "CREATE TRIGGER entry_is_never_changed BEFORE UPDATE ON entry "
+    "BEGIN SELECT RAISE(ABORT, 'entries are append-only'); END;";
+inline constexpr const char* entriesMayChange = "DROP TRIGGER entry_is_never_changed;";
+
 /// Make the tables in a new, empty database.
 [[nodiscard]] Result<void> createSchema(Database& database);
 

@@ -1,5 +1,6 @@
 #include "core/ledger/take_in.hpp"
 
+#include "core/ledger/mending.hpp"
 #include "core/ledger/seal.hpp"
 
 #include <functional>
@@ -139,6 +140,8 @@ public:
                                          wanted_.emplace(photo.hash, photo.bytes);
                                      }
                                  }));
+        SPILE_ASSIGN(mended, mend(ledger_, bundle_, job_));
+        taken_.mended = mended;
         SPILE_TRY(wantMissingPhotos());
         SPILE_TRY(storePhotos());
         if (takenBefore) {
@@ -302,10 +305,7 @@ static Result<Done> withOpened(FileSystem& files, const Path& file, const Path& 
     SPILE_TRY(unseal(files, file, opened, passphrase, job));
     auto done = work(opened);
     auto removed = files.remove(opened);
-    if (done && !removed) {
-        return passOn(removed);
-    }
-    return done;
+    return done && !removed ? Result<Done>(passOn(removed)) : std::move(done);
 }
 
 Result<TakenIn> takeIn(Ledger& ledger, const Path& file, SignatureCheck check, const Job& job,

@@ -17,6 +17,7 @@ struct TakenIn {
     std::uint64_t waiting =
         0;  // stored, until their device is admitted or the gap before them closes
     std::uint64_t photos = 0;        // photos that are new here
+    std::uint64_t mended = 0;        // were damaged here, and are as they were signed again
     std::optional<Renewed> renewed;  // this device was copied or set back: it has a new key
 };
 

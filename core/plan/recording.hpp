@@ -21,7 +21,9 @@ struct Recording {
 using Made = Result<std::optional<ledger::NewEntry>>;
 [[nodiscard]] inline Made made(Result<ledger::NewEntry> entry)
 {
-    SPILE_TRY(entry);
+    if (!entry) {
+        return passOn(entry);
+    }
     return std::optional(std::move(*entry));
 }
 struct Recorder {

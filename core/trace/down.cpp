@@ -140,7 +140,9 @@ Result<Downward> down(ledger::Database& database, const Start& start)
 {
     Descending descending(database);
     const auto addStays = [&](const Result<std::vector<EntryId>>& stays) -> Result<void> {
-        SPILE_TRY(stays);
+        if (!stays) {
+            return passOn(stays);
+        }
         std::for_each(stays->begin(), stays->end(),
                       [&](const EntryId& stay) { descending.addStay(stay); });
         return {};

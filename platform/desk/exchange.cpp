@@ -39,6 +39,10 @@ std::string takenText(const std::string& file, const ledger::TakenIn& taken, Ins
                 " wait until their device is admitted or the day file before this one is taken in";
     }
     text += "\n";
+    if (taken.mended > 0) {
+        text += counted(taken.mended, "record") +
+                " that had been damaged on this device are as they were signed again.\n";
+    }
     if (cellar::isInFuture(taken.made, now)) {
         text += "It was made at " + toIsoTime(taken.made) +
                 ", later than now: the clock of the device that made it is ahead, or this one's "
@@ -160,6 +164,7 @@ int takeIn(Session& session, const std::vector<std::string>& dayFiles,
              {"known", taken->known},
              {"waiting", taken->waiting},
              {"photos", taken->photos},
+             {"mended", taken->mended},
              {"made", toIsoTime(taken->made)},
              {"made_in_future", cellar::isInFuture(taken->made, session.clock().now())}});
         text += takenText(file, *taken, session.clock().now());

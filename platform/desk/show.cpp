@@ -1,5 +1,5 @@
 // show, due, check: what the cellar holds.
-#include "core/cellar/checking.hpp"
+#include "core/cellar/verifying.hpp"
 #include "platform/desk/commands.hpp"
 #include "platform/desk/finding.hpp"
 #include "platform/desk/rows.hpp"
@@ -191,6 +191,14 @@ int check(Session& session)
     const auto report = cellar::check(**cellar, session.job("check"));
     if (!report) {
         return session.refuse(report.error());
+    }
+    if (!(*cellar)->ledger().readsOnly()) {
+        // So that the next day file that has them mends them; and it counts as a round of
+        // verifying.
+        const auto kept = cellar::keepRound(**cellar, *report, session.clock().now());
+        if (!kept) {
+            return session.refuse(kept.error());
+        }
     }
     json problems = json::array();
     for (const Error& problem : report->problems) {

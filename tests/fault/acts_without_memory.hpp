@@ -4,6 +4,7 @@
 #include "core/cellar/acts/exchanging.hpp"
 #include "core/cellar/acts/photographing.hpp"
 #include "core/cellar/acts/sheet.hpp"
+#include "core/cellar/acts/trusting.hpp"
 #include "core/cellar/checking.hpp"
 #include "tests/support/small_cellar.hpp"
 
@@ -18,6 +19,7 @@ struct Prepared {
     support::TestDevice device{301};
     support::TempFolder copy;
     support::SmallCellar small;
+    DeviceId phone;
     Path dayFile = copy.path() / "day.spile";
 
     Prepared()
@@ -27,18 +29,19 @@ struct Prepared {
         support::TestDevice phoneDevice(302);
         const Path start = device.folder.path() / "start.spile";
         EXPECT_TRUE(handOut(*desk, start, {}));
-        auto phone = phoneDevice.join(start);
-        support::admitDevice(*desk, *phone);
-        support::carry(*desk, *phone, start);
+        auto other = phoneDevice.join(start);
+        phone = other->ledger().device();
+        support::admitDevice(*desk, *other);
+        support::carry(*desk, *other, start);
         for (int i = 0; i < 5; ++i) {
             EXPECT_TRUE(recordDraw(
-                *phone,
+                *other,
                 {.barrel = small.barrel, .volume = millilitres(20), .method = "sample hole"}));
         }
         const Bytes picture = support::smallPicture();
         EXPECT_TRUE(
-            recordPhoto(*phone, {.barrel = small.barrel, .picture = picture, .purpose = "colour"}));
-        EXPECT_TRUE(handOut(*phone, dayFile, desk->ledger().device()));
+            recordPhoto(*other, {.barrel = small.barrel, .picture = picture, .purpose = "colour"}));
+        EXPECT_TRUE(handOut(*other, dayFile, desk->ledger().device()));
         EXPECT_TRUE(std::filesystem::remove(start));
         desk.reset();
         std::filesystem::copy(device.cellarFolder(), copy.path() / "cellar",
@@ -67,6 +70,14 @@ inline Result<std::int64_t> drawAndTaste(Prepared& prepared, Cellar& cellar)
     SPILE_TRY(tapReading(cellar, sheet, Measure::Ph, 3.5));
     SPILE_TRY(closeSheet(cellar, sheet));
     return 3;
+}
+
+inline Result<std::int64_t> cutOffAndReinstate(Prepared& prepared, Cellar& cellar)
+{
+    const ledger::SigningKey owner(**prepared.device.keys.load(KeyName::Owner));
+    SPILE_TRY(cutOff(cellar, {.device = prepared.phone, .lastSeq = 0}));
+    SPILE_TRY(reinstate(cellar, owner, prepared.phone));
+    return 2;
 }
 
 inline Result<std::int64_t> takeDayFileIn(Prepared& prepared, Cellar& cellar)

@@ -84,6 +84,8 @@ void runOutEverywhere(const Act& act, std::int64_t step)
 
 TEST(Fault11_NoMoreMemory, WhileSomethingIsRecorded) { runOutEverywhere(drawAndTaste, 29); }
 
+TEST(Fault11_NoMoreMemory, WhereTheOwnersKeySigns) { runOutEverywhere(cutOffAndReinstate, 29); }
+
 TEST(Fault11_NoMoreMemory, InATakeIn) { runOutEverywhere(takeDayFileIn, 37); }
 
 TEST(Fault11_NoMoreMemory, InAHandOut) { runOutEverywhere(handDayFileOut, 37); }

@@ -1,9 +1,11 @@
 // The disk refuses at each of the file calls in turn: a clean error, nothing half written, and
 // the same act succeeds afterwards.
 #include "core/base/sha256.hpp"
+#include "core/cellar/acts/drawing.hpp"
 #include "core/cellar/acts/exchanging.hpp"
 #include "core/cellar/acts/photographing.hpp"
 #include "core/cellar/checking.hpp"
+#include "core/ledger/ballast.hpp"
 #include "core/ledger/bundle_reader.hpp"
 #include "tests/support/faulty_file_system.hpp"
 #include "tests/support/small_cellar.hpp"
@@ -105,6 +107,25 @@ TEST_F(Fault09_RefusingDisk, LeavesNoPhotoWithoutItsRecordAndNoRecordWithoutItsP
         EXPECT_TRUE(temporaries().empty());
         EXPECT_EQ(support::problemsOf(*cellar), "");
     }
+}
+
+TEST_F(Fault09_RefusingDisk, RefusesPhotosFirstAndRecordsLast)
+{
+    const Bytes picture = support::smallPicture();
+    const NewPhoto photo{.barrel = small.barrel, .picture = picture, .purpose = "colour"};
+    disk.setFree(ledger::ballastBytes);  // what the photo needs is not there beside it
+    const auto refused = recordPhoto(*cellar, photo);
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().code, ErrorCode::StorageFull);
+    EXPECT_EQ(refused.error().subject, "photo");
+    EXPECT_EQ(refused.error().value, "32 MiB free");
+    EXPECT_TRUE(support::filesUnder(device.cellarFolder() / "photos").empty());
+    EXPECT_TRUE(recordDraw(*cellar,
+                           {.barrel = small.barrel, .volume = millilitres(50), .method = "valve"}));
+    EXPECT_TRUE(handOut(*cellar, file, {}));
+    disk.setFree(ledger::ballastBytes + 100'000);
+    EXPECT_TRUE(recordPhoto(*cellar, photo));
+    EXPECT_EQ(support::problemsOf(*cellar), "");
 }
 
 TEST_F(Fault09_RefusingDisk, LeavesNoHalfDayFile)

@@ -5,11 +5,11 @@
 
 namespace spile::support {
 
-static std::pair<std::string, std::string> readMember(zip_t* zip, zip_uint64_t index)
+static std::pair<std::string, std::string> readMember(zip_t* zip, zip_uint64_t index, bool packed)
 {
     zip_stat_t status;
     EXPECT_EQ(zip_stat_index(zip, index, 0, &status), 0);
-    EXPECT_EQ(status.comp_method, ZIP_CM_STORE);
+    EXPECT_EQ(status.comp_method, packed ? ZIP_CM_DEFLATE : ZIP_CM_STORE);
     std::string text(status.size, '\0');
     zip_file_t* file = zip_fopen_index(zip, index, 0);
     EXPECT_EQ(zip_fread(file, text.data(), text.size()), static_cast<zip_int64_t>(text.size()));
@@ -19,7 +19,7 @@ static std::pair<std::string, std::string> readMember(zip_t* zip, zip_uint64_t i
     return {status.name, text};
 }
 
-ZipContents libzipContents(ByteView archive)
+ZipContents libzipContents(ByteView archive, bool packed)
 {
     zip_error_t error;
     zip_error_init(&error);
@@ -33,7 +33,7 @@ ZipContents libzipContents(ByteView archive)
     ZipContents contents;
     const auto count = static_cast<zip_uint64_t>(zip_get_num_entries(zip, 0));
     for (zip_uint64_t i = 0; i < count; ++i) {
-        contents.push_back(readMember(zip, i));
+        contents.push_back(readMember(zip, i, packed));
     }
     zip_discard(zip);
     return contents;

@@ -6,8 +6,8 @@
 namespace spile::support {
 
 /// Return the members of `archive` as libzip sees them under its strictest checks; empty and a
-/// failed expectation if it refuses.
-[[nodiscard]] ZipContents libzipContents(ByteView archive);
+/// failed expectation if it refuses, or if they are not stored, or else `packed`.
+[[nodiscard]] ZipContents libzipContents(ByteView archive, bool packed = false);
 
 struct LibzipOptions {
     bool deflate = false;

@@ -63,7 +63,9 @@ Result<ledger::NewEntry> newEntry(std::string_view kind, const SubjectId& subjec
 
 Result<EntryId> recordOne(Cellar& cellar, Result<ledger::NewEntry> entry)
 {
-    SPILE_TRY(entry);
+    if (!entry) {
+        return passOn(entry);
+    }
     SPILE_ASSIGN(change, cellar.ledger().change());
     SPILE_ASSIGN(id, change.record(std::move(*entry)));
     SPILE_TRY(change.commit());

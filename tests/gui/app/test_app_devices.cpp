@@ -144,12 +144,18 @@ void TestApp::leaveToSettle(int what)
                 must(cellar::recordGauge(
                     ours, {.barrel = barrel, .volume = litres(900), .method = "dip"}));
                 break;
-            case Unsettled::Overdrawn:
+            case Unsettled::Overdrawn: {
                 must(cellar::recordGauge(ours,
-                                         {.barrel = barrel, .volume = litres(1), .method = "dip"}));
-                must(cellar::recordDraw(
-                    ours, {.barrel = barrel, .volume = litres(2), .method = "valve"}));
+                                         {.barrel = barrel, .volume = litres(3), .method = "dip"}));
+                const Other other(*device_, ours);
+                other.admittedBy(ours, "Phone of Kim");
+                for (Cellar* cellar : {&ours, other.cellar.get()}) {
+                    must(cellar::recordDraw(
+                        *cellar, {.barrel = barrel, .volume = litres(2), .method = "valve"}));
+                }
+                other.handTo(ours);
                 break;
+            }
             case Unsettled::Copied: {
                 Other other(*device_, ours);
                 other.admittedBy(ours, "Phone of Lee");

@@ -122,7 +122,7 @@ AppStage {
         function test_one_of_two_gauges_is_taken_back() {
             begin([5])
             openFirst()
-            compare(need("choice0").text, "Take it back: gauged 50 L")
+            compare(need("choice0").text, "Take it back: gauged 50.0 L")
             compare(need("choice2").text, "Both are right")
             tap("choice0")
             expectNothingLeft("Settled: it is taken back.")
@@ -135,7 +135,7 @@ AppStage {
         }
         function test_what_cannot_be_in_a_barrel_is_taken_back_data() {
             return [{ tag: "too much", what: 6, said: "Take it back: gauged 900 L" },
-                    { tag: "too little", what: 7, said: "Take it back: drawn 2 L" }]
+                    { tag: "too little", what: 7, said: "Take it back: drawn 2.00 L" }]
         }
         function test_what_cannot_be_in_a_barrel_is_taken_back(row) {
             begin([row.what])

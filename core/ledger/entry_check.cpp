@@ -1,14 +1,15 @@
-#include "core/cellar/entry_check.hpp"
+#include "core/ledger/entry_check.hpp"
 
 #include "core/base/sha256.hpp"
 #include "core/ledger/entry.hpp"
+#include "core/ledger/signature_checks.hpp"
 
-namespace spile::cellar {
+namespace spile::ledger {
 
 namespace {
 
 // The columns that were taken from the bytes.
-bool agrees(const ledger::Row& row, const ledger::Entry& core, const CellarId& cellar)
+bool agrees(const Row& row, const Entry& core, const CellarId& cellar)
 {
     return core.seq == static_cast<std::uint64_t>(row.integer(1)) && core.kind == row.text(2) &&
            core.subject == row.id<SubjectId>(3) && core.target == row.idIfAny<EntryId>(4) &&
@@ -16,25 +17,26 @@ bool agrees(const ledger::Row& row, const ledger::Entry& core, const CellarId& c
            core.cellar == cellar;
 }
 
-bool isSigned(const ledger::Row& row, const ledger::Entry& core, const EntryId& id)
+bool isSigned(const Row& row, const Entry& core, const EntryId& id)
 {
     return !row.isNull(10) && row.integer(11) != 0 &&
-           ledger::verify(row.id<ledger::PublicKey>(10), ledger::signedMessage(core.cellar, id),
-                          row.id<ledger::Signature>(8));
+           verify(row.id<PublicKey>(10), signedMessage(core.cellar, id), row.id<Signature>(8));
 }
 
 }  // namespace
 
-std::vector<Error> wrongWith(const ledger::Row& row, const CellarId& cellar)
+std::vector<Error> wrongWith(const Row& row, const CellarId& cellar)
 {
     std::vector<Error> wrong;
     const auto id = row.id<EntryId>(0);
     const auto say = [&](const char* what) {
-        wrong.push_back({ErrorCode::Damaged, "record " + id.hex().substr(0, 8), what,
-                         "restore a backup, or join anew by a day file"});
+        const auto seq = static_cast<std::uint64_t>(row.integer(1));
+        wrong.push_back({ErrorCode::Damaged, "record " + placeOf(row.id<DeviceId>(9), seq), what,
+                         "take in a day file for all from a device that has it, or restore a "
+                         "backup"});
     };
-    const auto core = ledger::decodeCore(row.blob(6));
-    if (!core || sha256(row.blob(6)).hex() != id.hex()) {
+    const auto core = decodeCore(row.blob(6));
+    if (!core || EntryId::fromBytes(sha256(row.blob(6)).bytes()) != id) {
         say("its bytes are not those it was signed as");
         return wrong;
     }
@@ -54,4 +56,4 @@ std::vector<Error> wrongWith(const ledger::Row& row, const CellarId& cellar)
     return wrong;
 }
 
-}  // namespace spile::cellar
+}  // namespace spile::ledger

@@ -7,17 +7,24 @@
 
 /// Whether a stored entry is still what it was signed as. SQLite does not notice a flipped bit in a
 /// row, so its bytes are hashed and verified anew.
-namespace spile::cellar {
+namespace spile::ledger {
 
 /// The entries after a row of table entry, as many as asked for; -1: all.
 inline constexpr std::string_view storedEntries =
     "SELECT e.id, e.seq, e.kind, e.subject, e.target, e.at_ms, e.core, e.body, e.signature, "
     "c.device, c.public_key, c.trusted, (SELECT p.seq FROM entry AS p WHERE p.id = (SELECT q.id "
     "FROM entry AS q WHERE q.d = e.d AND q.seq = e.seq - 1 LIMIT 1)), e.n "
-    "FROM entry AS e JOIN device_chain AS c USING(d) WHERE e.n > ? ORDER BY e.n LIMIT ?";
+    "FROM entry AS e LEFT JOIN device_chain AS c USING(d) WHERE e.n > ? ORDER BY e.n LIMIT ?";
 inline constexpr int storedRowColumn = 13;
 
-/// What is wrong with one row of storedEntries: its hash, its columns, its chain, its signature.
-[[nodiscard]] std::vector<Error> wrongWith(const ledger::Row& row, const CellarId& cellar);
+/// Whether it says that bytes are not those of an entry, and not that they could not be read.
+[[nodiscard]] inline bool isOfContent(const Error& error)
+{
+    return error.code == ErrorCode::Damaged || error.code == ErrorCode::Unsupported;
+}
 
-}  // namespace spile::cellar
+/// What is wrong with one row of storedEntries: its hash, its columns, its chain, its signature. It
+/// is named by its device and its number there.
+[[nodiscard]] std::vector<Error> wrongWith(const Row& row, const CellarId& cellar);
+
+}  // namespace spile::ledger
