@@ -28,9 +28,9 @@ std::optional<Error> whyUnsound(const LuminanceView& view)
         return error("pixel stride", view.pixelStride, "at least 1");
     }
     // The library multiplies in int, so the whole plane must fit one.
-    constexpr std::int64_t most = std::numeric_limits<int>::max();
+    constexpr std::int64_t mostBytes = std::numeric_limits<int>::max();
     if (view.rowStride < std::int64_t{view.width} * view.pixelStride ||
-        std::int64_t{view.rowStride} * view.height > most) {
+        std::int64_t{view.rowStride} * view.height > mostBytes) {
         return error("row stride", view.rowStride,
                      "at least width * pixel stride, all rows within 2^31 - 1 bytes");
     }

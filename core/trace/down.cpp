@@ -141,7 +141,7 @@ Result<Downward> down(ledger::Database& database, const Start& start)
     Descending descending(database);
     const auto addStays = [&](const Result<std::vector<EntryId>>& stays) -> Result<void> {
         if (!stays) {
-            return passOn(stays);
+            return tl::unexpected(stays.error());
         }
         std::for_each(stays->begin(), stays->end(),
                       [&](const EntryId& stay) { descending.addStay(stay); });
