@@ -20,11 +20,11 @@ struct MeasureField {
     double scale;
 };
 // In the order of Measure.
-constexpr std::array<MeasureField, 3> measures = {MeasureField{Field::SgE4, 1e4},
-                                                  MeasureField{Field::PhE2, 1e2},
-                                                  MeasureField{Field::TempMc, 1e3}};
+constexpr std::array<MeasureField, 3> numberFields = {MeasureField{Field::SgE4, 1e4},
+                                                      MeasureField{Field::PhE2, 1e2},
+                                                      MeasureField{Field::TempMc, 1e3}};
 
-MeasureField fieldOf(Measure measure) { return measures.at(static_cast<std::size_t>(measure)); }
+MeasureField fieldOf(Measure measure) { return numberFields.at(static_cast<std::size_t>(measure)); }
 
 // A sheet holds no more attributes, faults or photos than can be recorded of it.
 std::optional<std::int64_t> mostOf(std::string_view subject)
