@@ -135,7 +135,7 @@ AppStage {
         }
         function test_what_cannot_be_in_a_barrel_is_taken_back_data() {
             return [{ tag: "too much", what: 6, said: "Take it back: gauged 900 L" },
-                    { tag: "too little", what: 7, said: "Take it back: drawn 2.00 L" }]
+                    { tag: "too little", what: 7, said: "Take it back: drawn 2.0 L" }]
         }
         function test_what_cannot_be_in_a_barrel_is_taken_back(row) {
             begin([row.what])
