@@ -7,7 +7,6 @@ namespace spile::outlook {
 
 namespace {
 
-
 }  // namespace
 
 Result<std::vector<CalendarRow>> calendarOf(ledger::Database& database, const CellarModel& model,
