@@ -5,6 +5,7 @@
 
 #include <QObject>
 #include <QTimer>
+#include <QtQml/qqmlregistration.h>
 
 namespace spile::viewmodels {
 
@@ -12,6 +13,8 @@ namespace spile::viewmodels {
 /// part by part, and keeps room for the day when the disk is full.
 class Upkeep : public QObject {
     Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("")
     /// What is damaged and what helps; empty if all is well as far as is known.
     Q_PROPERTY(QString wrong READ wrong NOTIFY changed FINAL)
 
