@@ -10753,8 +10753,8 @@
 <context>
     <name>spile::viewmodels::Upkeep</name>
     <message>
-        <source>Something that is stored on this device is damaged (%1). Its records are still on other devices and in backups: join anew with a day file, or restore one.</source>
-        <translation>Etwas, das auf diesem Gerät gespeichert ist, ist beschädigt (%1). Die Einträge sind noch auf anderen Geräten und in Sicherungen: Tritt mit einer Tagesdatei neu bei, oder stelle eine Sicherung wieder her.</translation>
+        <source>Something that is stored on this device is damaged (%1). Take in a day file with everything from another device: it brings back what is damaged here.</source>
+        <translation>Etwas, das auf diesem Gerät gespeichert ist, ist beschädigt (%1). Lies eine Tagesdatei mit allem von einem anderen Gerät ein: Sie bringt zurück, was hier beschädigt ist.</translation>
     </message>
 </context>
 <context>

@@ -147,7 +147,7 @@ private:
         SPILE_TRY(scratch.run("PRAGMA temp_store=FILE; PRAGMA temp.cache_size=-32768;"));
         SPILE_TRY(scratch.run("BEGIN"));  // else each row is a transaction of its own
         SPILE_TRY(rebuilt.create(scratch, true));
-        if (const auto made = ledger::replay(scratch, rebuilt); !made) {
+        if (auto made = ledger::replay(scratch, rebuilt); !made) {
             if (!ledger::isOfContent(made.error())) {
                 return made;
             }

@@ -31,6 +31,28 @@ struct Value {
     {
     }
 
+    // The copy is made outside of the variant: that of libstdc++ 12 takes itself for never empty
+    // where it holds strings and vectors, and destroys what is not there when a copy finds no
+    // memory.
+    Value(const Value& other)
+    {
+        std::visit(
+            [this](const auto& value) {
+                auto copy = value;
+                held = std::move(copy);
+            },
+            other.held);
+    }
+    Value& operator=(const Value& other)
+    {
+        Value copy(other);
+        held = std::move(copy.held);
+        return *this;
+    }
+    Value(Value&&) = default;
+    Value& operator=(Value&&) = default;
+    ~Value() = default;
+
     [[nodiscard]] bool isNull() const { return std::holds_alternative<std::monostate>(held); }
     /// The value if it is of type T, else a null pointer.
     template <class T>

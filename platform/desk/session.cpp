@@ -63,8 +63,9 @@ void Session::lookAfter(cellar::Cellar& cellar)
     if (!round || !noted) {
         remark("spile-desk: " + worded(round ? noted.error() : round.error()));
     } else if (!round->wrong().empty()) {
-        remark("spile-desk: damaged here: " + round->wrong() +
-               ". `check` lists all; join anew by a day file, or restore a backup.");
+        remark(
+            "spile-desk: damaged here: " + round->wrong() +
+            ". `check` lists all; a day file with everything from another device brings it back.");
     }
 }
 

@@ -74,9 +74,8 @@ void Upkeep::verified(const cellar::Round& round)
     const QString wrong =
         round.wrong().empty()
             ? QString()
-            : tr("Something that is stored on this device is damaged (%1). Its records are still "
-                 "on "
-                 "other devices and in backups: join anew with a day file, or restore one.")
+            : tr("Something that is stored on this device is damaged (%1). Take in a day file with "
+                 "everything from another device: it brings back what is damaged here.")
                   .arg(QString::fromStdString(round.wrong()));
     if (wrong != wrong_) {
         wrong_ = wrong;

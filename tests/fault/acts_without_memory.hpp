@@ -8,6 +8,7 @@
 #include "core/cellar/checking.hpp"
 #include "tests/support/small_cellar.hpp"
 
+#include <cstdlib>
 #include <functional>
 #include <gtest/gtest.h>
 
@@ -90,6 +91,30 @@ inline Result<std::int64_t> handDayFileOut(Prepared& prepared, Cellar& cellar)
 {
     SPILE_TRY(handOut(cellar, prepared.device.folder.path() / "out.spile", {}));
     return 0;
+}
+
+/// Tries an act with memory for so many requests, once or from then on without; says whether it ran
+/// out.
+using Trial = std::function<void(std::int64_t after, bool lasting, bool& ranOut)>;
+
+/// With SPILE_CRASHES each request for memory is refused, else every `step`-th.
+inline void refuseEverywhere(std::int64_t step, const Trial& trial)
+{
+    step = std::getenv("SPILE_CRASHES") == nullptr ? step : 1;
+    int looked = 0;
+    for (const bool lasting : {false, true}) {
+        bool ranOut = true;
+        for (std::int64_t after = 0; ranOut; after += step) {
+            SCOPED_TRACE("request " + std::to_string(after) + (lasting ? " and all after" : ""));
+            trial(after, lasting, ranOut);
+            if (testing::Test::HasFatalFailure()) {
+                return;
+            }
+            looked += ranOut ? 1 : 0;
+        }
+    }
+    testing::Test::RecordProperty("requests", looked);
+    EXPECT_GE(looked, 10);
 }
 
 }  // namespace spile::cellar

@@ -43,6 +43,7 @@ TestCase {
     function tap(name, from) {
         const item = need(name, from)
         tryVerify(() => item.enabled, 5000, name + " cannot be pressed")
+        tryVerify(() => isLaidOut(item), 5000, name + " does not come to rest")
         bringIntoView(item)
         const touch = touchEvent(item)
         touch.press(0, item).commit()
@@ -50,6 +51,15 @@ TestCase {
         touch.release(0, item).commit()
         settle()
         wait(260) // the pad's own lock-out against bouncing
+    }
+    // Whether no item that it lies in waits to be laid out, as a banner does that has just come.
+    function isLaidOut(item) {
+        for (let around = item; around && around !== stage; around = around.parent) {
+            if (isPolishScheduled(around)) {
+                return false
+            }
+        }
+        return true
     }
     function bringIntoView(item) {
         let scroller = item.parent
