@@ -9521,6 +9521,13 @@
         <source>Copied to %1 at %2.</source>
         <translation>Um %2 kopiert nach: %1.</translation>
     </message>
+    <message numerus="yes">
+        <source>%n record(s) or photo(s) that are damaged on this device are not in it. It asks the others for them: take in what they hand out.</source>
+        <translation>
+            <numerusform>%n Eintrag oder Foto, auf diesem Gerät beschädigt, ist nicht darin. Die Datei bittet die anderen darum: Lies ein, was sie ausgeben.</numerusform>
+            <numerusform>%n Einträge oder Fotos, auf diesem Gerät beschädigt, sind nicht darin. Die Datei bittet die anderen darum: Lies ein, was sie ausgeben.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>spile::viewmodels::DevicesViewModel</name>

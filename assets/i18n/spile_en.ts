@@ -283,6 +283,13 @@
             <numerusform>%n photos</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n record(s) or photo(s) that are damaged on this device are not in it. It asks the others for them: take in what they hand out.</source>
+        <translation>
+            <numerusform>%n record or photo that is damaged on this device is not in it. It asks the others for it: take in what they hand out.</numerusform>
+            <numerusform>%n records or photos that are damaged on this device are not in it. It asks the others for them: take in what they hand out.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>spile::viewmodels::DueViewModel</name>

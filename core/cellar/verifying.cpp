@@ -125,9 +125,7 @@ Result<void> keepRound(Cellar& cellar, const Round& round)
     SPILE_ASSIGN(change, cellar.ledger().change());
     Database& database = change.database();
     for (const Sha256& hash : round.spoiltPhotos) {
-        SPILE_TRY(cellar.ledger().photos().setAside(hash));
-        const int here = cellar.ledger().photos().has(hash) ? 1 : 0;
-        SPILE_TRY(database.execute("UPDATE photo SET present = ? WHERE sha256 = ?", here, hash));
+        SPILE_TRY(ledger::missPhoto(cellar.ledger().photos(), database, hash));
     }
     const auto keep = [&](std::string_view key, const ledger::Bound& value,
                           bool there) -> Result<void> {

@@ -2,6 +2,8 @@
 
 #include "core/ledger/bundle_reader.hpp"
 #include "core/ledger/bundle_writer.hpp"
+#include "core/ledger/entry_check.hpp"
+#include "core/ledger/mending.hpp"
 #include "core/ledger/ranges.hpp"
 #include "core/ledger/seal.hpp"
 
@@ -28,6 +30,13 @@ Result<std::vector<Head>> headsIn(Database& database, std::string_view sql, cons
     return heads;
 }
 
+// What was found to be damaged and is not in a file.
+struct LeftOut {
+    std::uint64_t entries = 0;
+    std::optional<Error> wrong;  // the first
+    std::vector<Sha256> photos;
+};
+
 // Reads the parts of a bundle out of one frozen view of the ledger.
 class Gathering {
 public:
@@ -35,7 +44,9 @@ public:
     {
     }
 
-    Result<void> gather(BundleHeader& header, const std::optional<DeviceId>& to)
+    /// With `around` what is damaged is looked for and left out; else it is an error later on.
+    Result<void> gather(BundleHeader& header, const std::optional<DeviceId>& to, bool around,
+                        const Job& job)
     {
         std::vector<Head> known;
         if (to) {
@@ -44,8 +55,7 @@ public:
                 headsIn(database_, "SELECT device, seq, id FROM peer_head WHERE peer = ?", *to));
             known = std::move(heads);
         }
-        SPILE_ASSIGN(ranges, rangesBeyond(database_, header.cellar, known));
-        ranges_ = std::move(ranges);
+        SPILE_TRY(around ? takeSound(header, known, job) : takeAll(header, known));
         for (const OutgoingRange& out : ranges_) {
             header.ranges.push_back(out.range);
             header.entries +=
@@ -53,16 +63,21 @@ public:
             SPILE_TRY(addKey(header, out.range.device));
             SPILE_TRY(addPhotosOf(out));
         }
-        SPILE_TRY(addHave(header));
         if (to) {
             SPILE_TRY(
                 addPhotos("SELECT sha256, bytes FROM peer_missing_photo JOIN photo USING(sha256) "
                           "WHERE peer = ? ORDER BY sha256",
                           *to));
         }
+        SPILE_TRY(addMissing(header));
+        if (around) {
+            SPILE_TRY(leaveOutPhotos(header, job));
+        }
         header.photos = photoRefs_.size();
         return {};
     }
+
+    [[nodiscard]] const LeftOut& leftOut() const { return leftOut_; }
 
     Result<void> eachEntry(const std::function<Result<void>(const SignedEntry&)>& use)
     {
@@ -99,6 +114,46 @@ public:
     }
 
 private:
+    Result<void> takeAll(BundleHeader& header, const std::vector<Head>& known)
+    {
+        SPILE_ASSIGN(ranges, rangesBeyond(database_, header.cellar, known));
+        ranges_ = std::move(ranges);
+        SPILE_ASSIGN(have, headsIn(database_,
+                                   "SELECT device, seq, id FROM head JOIN device_chain USING(d) "
+                                   "ORDER BY device, seq, id"));
+        header.have = std::move(have);
+        return {};
+    }
+
+    Result<void> takeSound(BundleHeader& header, const std::vector<Head>& known, const Job& job)
+    {
+        SPILE_ASSIGN(sound, soundRangesBeyond(database_, header.cellar, known, job));
+        ranges_ = std::move(sound.ranges);
+        header.have = std::move(sound.have);
+        leftOut_.entries = sound.leftOut;
+        leftOut_.wrong = std::move(sound.wrong);
+        return {};
+    }
+
+    Result<void> leaveOutPhotos(BundleHeader& header, const Job& job)
+    {
+        for (auto photo = photoRefs_.begin(); photo != photoRefs_.end();) {
+            const Sha256 hash = photo->first;
+            if (photos_.isWhole(hash)) {
+                ++photo;
+            } else {
+                leftOut_.photos.push_back(hash);
+                header.missing.push_back(hash);
+                photo = photoRefs_.erase(photo);
+            }
+            if (!job.advance(header.entries, header.entries)) {
+                return fail(ErrorCode::Cancelled, "day file");
+            }
+        }
+        std::sort(header.missing.begin(), header.missing.end());
+        return {};
+    }
+
     Result<void> addKey(BundleHeader& header, const DeviceId& device)
     {
         SPILE_ASSIGN(
@@ -133,12 +188,8 @@ private:
             static_cast<std::int64_t>(out.range.last));
     }
 
-    Result<void> addHave(BundleHeader& header)
+    Result<void> addMissing(BundleHeader& header)
     {
-        SPILE_ASSIGN(have, headsIn(database_,
-                                   "SELECT device, seq, id FROM head JOIN device_chain USING(d) "
-                                   "ORDER BY device, seq, id"));
-        header.have = std::move(have);
         return database_.each(
             [&](const Row& row) {
                 header.missing.push_back(row.id<Sha256>(0));
@@ -151,6 +202,7 @@ private:
     const PhotoStore& photos_;
     std::vector<OutgoingRange> ranges_;
     std::map<Sha256, std::uint64_t> photoRefs_;
+    LeftOut leftOut_;
 };
 
 // The bag's one folder: cellar mark, device, number.
@@ -193,9 +245,10 @@ Result<void> finishFile(Ledger& ledger, const Path& temporary, const Path& file,
                         const std::string& passphrase)
 {
     FileSystem& files = ledger.outside().files;
-    // What was written is read back before anybody relies on it.
+    // What was written is read back before anybody relies on it, and verified as a receiver will:
+    // a signature that a disk has spoilt would make it refuse all of the file.
     SPILE_ASSIGN(written, BundleReader::open(files, temporary));
-    SPILE_TRY(written.verify(ledger.cellar().id, SignatureCheck::RangeEnds, job,
+    SPILE_TRY(written.verify(ledger.cellar().id, SignatureCheck::EveryEntry, job,
                              [](const VerifiedEntry&) {}));
     if (!passphrase.empty()) {
         SPILE_TRY(seal(files, temporary, file, passphrase, ledger.outside().random, job));
@@ -203,6 +256,89 @@ Result<void> finishFile(Ledger& ledger, const Path& temporary, const Path& file,
     }
     SPILE_TRY(files.rename(temporary, file));
     return files.syncFolder(folderOf(file));
+}
+
+// A file that is written and verified, and what it is.
+struct Written {
+    Sha256 identity;
+    BundleHeader header;
+    LeftOut leftOut;
+};
+
+class HandingOut {
+public:
+    HandingOut(Ledger& ledger, const Path& file, const std::optional<DeviceId>& to,
+               const std::string& program, const Job& job, const std::string& passphrase)
+        : ledger_(ledger),
+          file_(file),
+          to_(to),
+          program_(program),
+          job_(job),
+          passphrase_(passphrase),
+          // What is to be sealed lies in the cellar's own folder until then.
+          temporary_(passphrase.empty() ? file.parent_path() / (".tmp-" + file.filename().string())
+                                        : ledger.folder().outbox() / ".to-be-sealed")
+    {
+    }
+
+    Result<Written> write(Database& database, bool around)
+    {
+        BundleContent content;
+        SPILE_TRY(begin(content, database));
+        Gathering gathering(database, ledger_.photos());
+        SPILE_TRY(gathering.gather(content.header, to_, around, job_));
+        content.photos = gathering.photos();
+        content.entries = [&](const auto& use) { return gathering.eachEntry(use); };
+
+        FileSystem& files = ledger_.outside().files;
+        if (files.exists(temporary_)) {  // left by a process that was killed
+            SPILE_TRY(files.remove(temporary_));
+        }
+        auto identity = writeBundle(files, temporary_, topFolder(ledger_.cellar(), content.header),
+                                    content, ledger_.photos(), ledger_.key(), job_);
+        auto finished = identity ? finishFile(ledger_, temporary_, file_, job_, passphrase_)
+                                 : Result<void>(passOn(identity));
+        if (!finished) {
+            if (files.exists(temporary_)) {
+                std::ignore = files.remove(temporary_);  // the first error is the one to report
+            }
+            return passOn(finished);
+        }
+        return Written{*identity, std::move(content.header), gathering.leftOut()};
+    }
+
+private:
+    Result<void> begin(BundleContent& content, Database& database)
+    {
+        content.header.cellar = ledger_.cellar().id;
+        content.header.from = ledger_.device();
+        content.header.made = ledger_.outside().clock.now();
+        content.header.program = program_;
+        content.cellarName = ledger_.cellar().name;
+        SPILE_ASSIGN(number, database.integer(0, "SELECT coalesce(max(n), 0) + 1 FROM handed_out"));
+        content.header.number = static_cast<std::uint64_t>(number);
+        return {};
+    }
+
+    Ledger& ledger_;
+    const Path& file_;
+    const std::optional<DeviceId>& to_;
+    const std::string& program_;
+    const Job& job_;
+    const std::string& passphrase_;
+    Path temporary_;
+};
+
+// So that it is looked for in what comes from others.
+Result<void> note(Ledger& ledger, Database& database, const LeftOut& leftOut)
+{
+    for (const Sha256& photo : leftOut.photos) {
+        SPILE_TRY(missPhoto(ledger.photos(), database, photo));
+    }
+    return leftOut.wrong ? database.execute(
+                               "INSERT INTO meta(key, value) VALUES(?, ?) ON CONFLICT DO NOTHING",
+                               damageFound, leftOut.wrong->subject + ": " + leftOut.wrong->value)
+                         : Result<void>();
 }
 
 }  // namespace
@@ -213,47 +349,27 @@ Result<HandedOut> handOut(Ledger& ledger, const Path& file, const std::optional<
     SPILE_TRY(mayReplace(ledger, file));
     SPILE_ASSIGN(database, ledger.openReader());
     SPILE_TRY(database.run("BEGIN"));  // freezes what this connection sees
-    BundleContent content;
-    content.header.cellar = ledger.cellar().id;
-    content.header.from = ledger.device();
-    content.header.made = ledger.outside().clock.now();
-    content.header.program = program;
-    content.cellarName = ledger.cellar().name;
-    SPILE_ASSIGN(number, database.integer(0, "SELECT coalesce(max(n), 0) + 1 FROM handed_out"));
-    content.header.number = static_cast<std::uint64_t>(number);
-    Gathering gathering(database, ledger.photos());
-    SPILE_TRY(gathering.gather(content.header, to));
-    content.photos = gathering.photos();
-    content.entries = [&](const auto& use) { return gathering.eachEntry(use); };
-
-    FileSystem& files = ledger.outside().files;
-    // What is to be sealed lies in the cellar's own folder until then.
-    const Path temporary = passphrase.empty()
-                               ? file.parent_path() / (".tmp-" + file.filename().string())
-                               : ledger.folder().outbox() / ".to-be-sealed";
-    if (files.exists(temporary)) {  // left by a process that was killed
-        SPILE_TRY(files.remove(temporary));
+    SPILE_ASSIGN(damaged, isDamaged(database));
+    HandingOut handing(ledger, file, to, program, job, passphrase);
+    auto written = handing.write(database, damaged);
+    if (!written && !damaged && isOfContent(written.error())) {
+        written = handing.write(database, true);
     }
-    auto identity = writeBundle(files, temporary, topFolder(ledger.cellar(), content.header),
-                                content, ledger.photos(), ledger.key(), job);
-    auto finished = identity ? finishFile(ledger, temporary, file, job, passphrase)
-                             : Result<void>(passOn(identity));
-    if (!finished) {
-        if (files.exists(temporary)) {
-            std::ignore = files.remove(temporary);  // the first error is the one to report
-        }
-        return passOn(finished);
+    if (!written) {
+        return passOn(written);
     }
-
+    const BundleHeader& header = written->header;
+    const LeftOut& leftOut = written->leftOut;
     SPILE_ASSIGN(change, ledger.change());
     SPILE_TRY(change.database().execute(
         "INSERT INTO handed_out(bundle, to_device, made_ms, entries, photos, own_seq) "
         "VALUES(?, ?, ?, ?, ?, ?)",
-        *identity, to, toMs(content.header.made), static_cast<std::int64_t>(content.header.entries),
-        static_cast<std::int64_t>(content.header.photos), ownSeq(content.header)));
+        written->identity, to, toMs(header.made), static_cast<std::int64_t>(header.entries),
+        static_cast<std::int64_t>(header.photos), ownSeq(header)));
+    SPILE_TRY(note(ledger, change.database(), leftOut));
     SPILE_TRY(change.commit());
-    return HandedOut{*identity, content.header.number, content.header.entries,
-                     content.header.photos, content.header.missing.size()};
+    return HandedOut{written->identity,     header.number,   header.entries,       header.photos,
+                     header.missing.size(), leftOut.entries, leftOut.photos.size()};
 }
 
 }  // namespace spile::ledger

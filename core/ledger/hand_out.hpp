@@ -10,7 +10,9 @@ struct HandedOut {
     std::uint64_t number = 0;
     std::uint64_t entries = 0;
     std::uint64_t photos = 0;
-    std::uint64_t missingPhotos = 0;  // known of, but not on this device
+    std::uint64_t missingPhotos = 0;  // known of, but not on this device, or damaged
+    std::uint64_t leftOut = 0;        // entries that are damaged here, with the rest of their taps
+    std::uint64_t leftOutPhotos = 0;  // the same
 };
 
 /// Write a day file to `file`: all entries and photos that `to` is not known to hold, or all there
@@ -18,6 +20,9 @@ struct HandedOut {
 ///
 /// Changes no record; may be repeated at will. After any loss of power there is the whole file or
 /// none. A day file that this device made for this cellar is replaced.
+///
+/// What is damaged here is left out and noted, and asked for: the file says to the others that this
+/// device has only what comes before, so that their next ones for it bring it back (mending.hpp).
 ///
 /// With a passphrase it is sealed (seal.hpp), and replaces nothing.
 ///

@@ -130,6 +130,13 @@ Result<bool> isDamaged(Database& database)
     return noted != 0;
 }
 
+Result<void> missPhoto(PhotoStore& photos, Database& database, const Sha256& hash)
+{
+    SPILE_TRY(photos.setAside(hash));
+    return database.execute("UPDATE photo SET present = ? WHERE sha256 = ?",
+                            photos.has(hash) ? 1 : 0, hash);
+}
+
 Result<std::uint64_t> mend(Ledger& ledger, BundleReader& bundle, const Job& job)
 {
     SPILE_ASSIGN(damaged, isDamaged(ledger.database()));

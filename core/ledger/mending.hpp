@@ -15,6 +15,10 @@ inline constexpr std::string_view damageFoundBefore = "verified found before";
 /// Whether damage has been noted, so that it is worth to look for good bytes.
 [[nodiscard]] Result<bool> isDamaged(Database& database);
 
+/// Put a photo out of the way that has changed on the disk, so that it counts as missing and is
+/// asked for again.
+[[nodiscard]] Result<void> missPhoto(PhotoStore& photos, Database& database, const Sha256& hash);
+
 /// If damage has been noted, verify all entries, make the indices anew and replace what is damaged
 /// by what `bundle` has of it; then make the state anew and forget the note if nothing is left.
 /// Return how many entries were replaced. All of it or nothing, in one transaction; nothing if no

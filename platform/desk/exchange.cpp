@@ -203,11 +203,19 @@ int handOut(Session& session, const HandOutOptions& options)
                         counted(static_cast<std::uint64_t>(sheet.taps), "tap") +
                         "; it is not in the day file before it is closed.");
     }
+    const std::uint64_t leftOut = out->file.leftOut + out->file.leftOutPhotos;
+    if (leftOut > 0) {
+        Session::remark(
+            "spile-desk: damaged here and not in it: " + counted(out->file.leftOut, "record") +
+            ", " + counted(out->file.leftOutPhotos, "photo") +
+            ". It asks the others for them; `check` names them.");
+    }
     session.answer({{"file", dayFile},
                     {"number", out->file.number},
                     {"entries", out->file.entries},
                     {"photos", out->file.photos},
                     {"missing_photos", out->file.missingPhotos},
+                    {"left_out", leftOut},
                     {"open_sheets", out->openSheets.size()},
                     {"passphrase", passphrase.empty() ? json() : json(passphrase)}},
                    "Wrote " + dayFile + ": " + counted(out->file.entries, "record") + ", " +

@@ -68,6 +68,13 @@ Page {
         }
         Words { objectName: "file"; width: parent.width; text: page.viewModel.fileName; wrapMode: Text.WrapAnywhere; font: Theme.strongBody }
         Words { width: parent.width; text: page.viewModel.fileText }
+        Banner {
+            objectName: "leftOut"
+            width: parent.width
+            visible: page.viewModel.leftOutText.length > 0
+            kind: Banner.Caution
+            text: page.viewModel.leftOutText
+        }
         DayFileSeal { width: parent.width; passphrase: page.viewModel.passphrase }
         SectionTitle { width: parent.width; text: qsTr("Hand it over: copy it to") }
         Repeater {

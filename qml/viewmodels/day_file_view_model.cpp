@@ -214,6 +214,14 @@ void DayFileViewModel::write()
                         QStringLiteral(", ") +
                         tr("%n photo(s)", "", static_cast<int>(written->out.file.photos)) +
                         QStringLiteral(", ") + context_.formats.size(written->bytes);
+            const std::uint64_t leftOut =
+                written->out.file.leftOut + written->out.file.leftOutPhotos;
+            leftOutText_ = leftOut == 0
+                               ? QString()
+                               : tr("%n record(s) or photo(s) that are damaged on this device are "
+                                    "not in it. It asks the others for them: take in what they "
+                                    "hand out.",
+                                    "", static_cast<int>(leftOut));
             emit changed();
         });
 }

@@ -38,6 +38,8 @@ class DayFileViewModel : public QObject {
     /// The file that was written now: its name, size and what is in it; empty: none yet.
     Q_PROPERTY(QString fileName READ fileName NOTIFY changed FINAL)
     Q_PROPERTY(QString fileText READ fileText NOTIFY changed FINAL)
+    /// What is damaged here and not in it; empty: nothing.
+    Q_PROPERTY(QString leftOutText READ leftOutText NOTIFY changed FINAL)
     Q_PROPERTY(QString filePath READ filePath NOTIFY changed FINAL)
     Q_PROPERTY(QList<QString> targets READ targets NOTIFY changed FINAL)
     /// "Copied to Downloads at 18:20."
@@ -72,6 +74,7 @@ public:
     [[nodiscard]] qreal progress() const { return progress_; }
     [[nodiscard]] QString fileName() const;
     [[nodiscard]] QString fileText() const { return fileText_; }
+    [[nodiscard]] QString leftOutText() const { return leftOutText_; }
     [[nodiscard]] QString filePath() const { return QString::fromStdString(file_.string()); }
     [[nodiscard]] QStringList targets() const;
     [[nodiscard]] QString handedText() const { return handedText_; }
@@ -101,7 +104,7 @@ private:
     qreal progress_ = 0;
     Path file_;
     QString passphrase_;  // kept nowhere else
-    QString fileText_, handedText_, error_;
+    QString fileText_, leftOutText_, handedText_, error_;
 };
 
 }  // namespace spile::viewmodels

@@ -3,6 +3,7 @@
 #include "core/cellar/acts/correcting.hpp"
 #include "core/cellar/acts/drawing.hpp"
 #include "core/cellar/acts/photographing.hpp"
+#include "core/cellar/acts/registering.hpp"
 #include "core/cellar/queries.hpp"
 #include "core/cellar/verifying.hpp"
 #include "core/ledger/mending.hpp"
@@ -55,6 +56,29 @@ protected:
             " WHERE id = x'" + third.hex() + "';" + ledger::entriesNeverChange);
         ASSERT_TRUE(done) << support::textOf(done.error());
     }
+    // What the desk can still hand out.
+    Path handOutAround(std::uint64_t leftOut)
+    {
+        const Path part = fleet.at(0).folder.string() + ".spile";
+        const auto out = handOut(desk(), part, std::nullopt);
+        EXPECT_TRUE(out) << support::textOf(out.error());
+        EXPECT_EQ(out->file.leftOut, leftOut);
+        EXPECT_EQ(static_cast<std::int64_t>(out->file.entries + leftOut),
+                  *desk().database().integer(0, "SELECT count(*) FROM entry"));
+        EXPECT_TRUE(*ledger::isDamaged(desk().database())) << "noted, without a round";
+        return part;
+    }
+    // A device that has nothing joins with `part`, waits for what is missing, and gets it.
+    void joinAndComplete(const Path& part)
+    {
+        support::TestDevice late(7);
+        const auto joined = late.join(part);
+        EXPECT_GE(*joined->database().integer(0, "SELECT count(*) FROM waiting"), 1);
+        const auto rest = takeIn(*joined, file);
+        ASSERT_TRUE(rest) << support::textOf(rest.error());
+        EXPECT_EQ(support::problemsOf(*joined), "");
+        EXPECT_EQ(*stateRoot(*joined), root);
+    }
     std::vector<Error> findAndNote()
     {
         const auto report = check(desk(), {});
@@ -71,6 +95,7 @@ protected:
     }
 };
 using Fault14_BitFlipInTheDatabase = Flipped;
+using Fault14_HandedOutAroundADamagedRecord = Flipped;
 using Fault42_PhotoThatChangedOnTheDisk = Flipped;
 
 }  // namespace
@@ -122,6 +147,113 @@ TEST_F(Fault14_BitFlipInTheDatabase, WhatTheFileDoesNotHaveStaysNotedAndBlocksNo
     EXPECT_TRUE(*ledger::isDamaged(desk().database()));
     EXPECT_TRUE(recordDraw(
         desk(), {.barrel = fleet.small().barrel, .volume = millilitres(80), .method = "valve"}));
+}
+
+TEST_F(Fault14_HandedOutAroundADamagedRecord, TheRestGoesOutAndWhatIsMissingIsAskedFor)
+{
+    const std::vector<std::pair<std::string, std::uint64_t>> spoilt = {
+        {"core = CAST(x'00' || substr(core, 2) AS BLOB)", 1},
+        {"body = x'a0'", 1},
+        {"signature = zeroblob(64)", 1},
+        // The record after it counts as damaged, too: none is before it.
+        {"seq = seq + 7", 2},
+        {"d = 2", 2},
+    };
+    for (const auto& [assignment, leftOut] : spoilt) {
+        SCOPED_TRACE(assignment);
+        spoil(assignment);
+        const Path part = handOutAround(leftOut);
+        EXPECT_EQ(fleet.takeIn(1, part).added, 0U) << "the phone has all of it";
+        joinAndComplete(part);
+        // Without having been asked, the phone would not send what the desk said it has.
+        EXPECT_EQ(fleet.takeIn(0, fleet.handOut(1, 0)).mended, leftOut);
+        expectAsItWas();
+    }
+}
+
+TEST_F(Fault14_HandedOutAroundADamagedRecord, AColumnThatIsNotSentHoldsNothingBack)
+{
+    for (const std::string assignment :
+         {"kind = 'gauge'", "id = CAST(x'ee' || substr(id, 2) AS BLOB)"}) {
+        SCOPED_TRACE(assignment);
+        spoil(assignment);
+        support::TestDevice late(7);
+        EXPECT_EQ(*stateRoot(*late.join(fleet.handOut(0, std::nullopt))), root);
+        ASSERT_THAT(findAndNote(), testing::Not(IsEmpty()));
+        fleet.takeIn(0, file);
+    }
+}
+
+TEST_F(Fault14_HandedOutAroundADamagedRecord, NeverBetweenTheRecordsOfOneTap)
+{
+    const auto barrel =
+        registerBarrel(desk(), {.size = litres(200),
+                                .fullSince = FullSince{.since = {fleet.at(0).clock.now(), {}},
+                                                       .batch = fleet.small().batch}});
+    ASSERT_TRUE(barrel) << support::textOf(barrel.error());
+    ASSERT_TRUE(recordDraw(
+        desk(), {.barrel = barrel->barrel, .volume = millilitres(40), .method = "valve"}));
+    fleet.exchangeUntilQuiet();
+    file = fleet.handOut(1, std::nullopt);
+    records = support::recordBytes(desk());
+    root = *stateRoot(desk());
+    for (const std::string kind : {"barrel", "fill"}) {
+        SCOPED_TRACE(kind);
+        third = **desk().database().first([](const ledger::Row& row) { return row.id<EntryId>(0); },
+                                          "SELECT id FROM entry WHERE subject = ? AND kind = ?",
+                                          barrel->barrel, kind);
+        spoil("body = x'a0'");
+        const Path part = handOutAround(2);
+        joinAndComplete(part);
+        fleet.takeIn(1, part);
+        EXPECT_EQ(fleet.takeIn(0, fleet.handOut(1, 0)).mended, 1U);
+        expectAsItWas();
+    }
+}
+
+TEST_F(Fault14_HandedOutAroundADamagedRecord, WhereverInABranchedChainItLies)
+{
+    const auto drawAt = [&](std::size_t device) {
+        fleet.at(device).clock.pass(std::chrono::minutes(5));
+        return *recordDraw(
+            fleet.cellar(device),
+            {.barrel = fleet.small().barrel, .volume = millilitres(30), .method = "valve"});
+    };
+    fleet.backUp(1);
+    const std::vector<EntryId> ofOne = {drawAt(1), drawAt(1)};
+    fleet.takeIn(0, fleet.handOut(1, std::nullopt));
+    ASSERT_TRUE(fleet.restore(1));
+    drawAt(1);
+    fleet.exchangeUntilQuiet();
+    file = fleet.handOut(1, std::nullopt);
+    records = support::recordBytes(desk());
+    root = *stateRoot(desk());
+    for (const EntryId& lost : ofOne) {
+        SCOPED_TRACE(lost.hex());
+        third = lost;
+        for (const std::string assignment :
+             {"body = x'a0'", "id = CAST(x'ee' || substr(id, 2) AS BLOB)"}) {
+            spoil(assignment);
+            const Path part = handOutAround(1);
+            EXPECT_EQ(fleet.takeIn(1, part).added, 0U);
+            EXPECT_EQ(fleet.takeIn(0, fleet.handOut(1, 0)).mended, 1U);
+            expectAsItWas();
+        }
+    }
+}
+
+TEST_F(Fault14_HandedOutAroundADamagedRecord, ForOneDeviceOnlyWhatItLacks)
+{
+    fleet.at(0).clock.pass(std::chrono::minutes(5));
+    ASSERT_TRUE(recordDraw(
+        desk(), {.barrel = fleet.small().barrel, .volume = millilitres(70), .method = "valve"}));
+    spoil("body = x'a0'");  // which the phone has
+    ASSERT_THAT(findAndNote(), testing::Not(IsEmpty()));
+    const Path part = fleet.handOut(0, 1);
+    EXPECT_EQ(fleet.takeIn(1, part).entries, 1U);
+    EXPECT_EQ(fleet.takeIn(0, fleet.handOut(1, 0)).mended, 1U);
+    EXPECT_EQ(support::problemsOf(desk()), "");
+    EXPECT_EQ(*stateRoot(desk()), *stateRoot(fleet.cellar(1)));
 }
 
 // In the file itself, wherever the id of the record stands: its row, the index, the entry after it.
@@ -178,6 +310,27 @@ TEST_F(Fault42_PhotoThatChangedOnTheDisk, IsPutAsideAskedForAndComesBack)
     EXPECT_TRUE(photos.isWhole(photo->photo.hash));
     EXPECT_FALSE(std::filesystem::exists(path.string() + ".damaged"));
     EXPECT_EQ(check(desk(), {})->missingPhotos, 0U);
+    EXPECT_EQ(support::problemsOf(desk()), "");
+}
+
+TEST_F(Fault42_PhotoThatChangedOnTheDisk, HoldsUpNoDayFile)
+{
+    const auto photo = recordPhoto(
+        desk(),
+        {.barrel = fleet.small().barrel, .picture = support::smallPicture(), .purpose = "colour"});
+    ASSERT_TRUE(photo) << support::textOf(photo.error());
+    fleet.exchangeUntilQuiet();
+    const Path path = desk().ledger().photos().pathOf(photo->photo.hash);
+    std::ofstream(path, std::ios::binary) << "no picture";
+    const Path part = fleet.at(0).folder.string() + ".spile";
+    const auto out = handOut(desk(), part, std::nullopt);
+    ASSERT_TRUE(out) << support::textOf(out.error());
+    EXPECT_EQ(out->file.photos, 0U);
+    EXPECT_EQ(out->file.leftOutPhotos, 1U);
+    EXPECT_EQ(out->file.leftOut, 0U);
+    EXPECT_FALSE(std::filesystem::exists(path)) << "it is put aside";
+    fleet.takeIn(1, part);  // which asks for it
+    EXPECT_EQ(fleet.takeIn(0, fleet.handOut(1, 0)).photos, 1U);
     EXPECT_EQ(support::problemsOf(desk()), "");
 }
 

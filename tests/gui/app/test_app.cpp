@@ -5,6 +5,7 @@
 #include "core/cellar/acts/tasting.hpp"
 #include "core/cellar/acts/windows.hpp"
 #include "core/cellar/lots.hpp"
+#include "core/ledger/schema.hpp"
 #include "core/scan/barrel_code.hpp"
 #include "tests/gui/app/must.hpp"
 #include "tests/support/command.hpp"
@@ -288,6 +289,23 @@ void TestApp::passSeconds(int seconds) { device_->clock.pass(std::chrono::second
 void TestApp::jumpClock(int minutes)
 {
     device_->clock.setWall(device_->clock.now() + std::chrono::minutes(minutes));
+}
+
+void TestApp::spoilNewestDraw()
+{
+    app_->workers().act(
+        this,
+        [](cellar::Cellar& cellar) {
+            return cellar.database().run(
+                std::string("DROP TRIGGER entry_is_never_changed; UPDATE entry SET body = x'a0' "
+                            "WHERE n = (SELECT max(n) FROM entry WHERE kind = 'draw');") +
+                ledger::entriesNeverChange);
+        },
+        [](const Result<void>& spoilt) {
+            if (!spoilt) {
+                qFatal("nothing spoilt");
+            }
+        });
 }
 
 void TestApp::setApplicationState(int state)

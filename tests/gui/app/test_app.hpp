@@ -94,6 +94,8 @@ public:
     Q_INVOKABLE void passSeconds(int seconds);
     /// Set the wall clock, not the time since the machine started.
     Q_INVOKABLE void jumpClock(int minutes);
+    /// A bit of the newest draw flips on the disk.
+    Q_INVOKABLE void spoilNewestDraw();
     Q_INVOKABLE void setApplicationState(int state);
     Q_INVOKABLE void setFreeBytes(double bytes);
     /// From now on every write to the disk besides SQLite's fails for want of room.

@@ -49,6 +49,18 @@ AppStage {
             // Nothing says that the desk has it: there is no receipt.
             compare(stage.dayFile.receipts.length, 0)
         }
+        function test_leaves_out_what_is_damaged_here_and_says_so() {
+            begin()
+            draw()
+            tap("back")
+            stage.test.spoilNewestDraw()
+            tap("bar2")
+            tap("dayFile")
+            tap("write")
+            verify(stage.dayFile.fileName.endsWith(".spile"), stage.dayFile.error)
+            verify(need("leftOut").visible)
+            verify(stage.dayFile.leftOutText.startsWith("1 record(s)"), stage.dayFile.leftOutText)
+        }
         function test_counts_what_is_new() {
             begin()
             tap("bar2")
