@@ -1,6 +1,7 @@
 #include "core/cellar/exporting.hpp"
 
 #include "core/cellar/state_schema.hpp"
+#include "core/ledger/entry_check.hpp"
 #include "core/ledger/fields.hpp"
 
 namespace spile::cellar {
@@ -57,17 +58,25 @@ std::string csvCell(const Cell& cell)
 }
 
 Result<void> eachEntry(Database& database,
-                       const std::function<Result<void>(const ExportedEntry&)>& use)
+                       const std::function<Result<void>(const ExportedEntry&)>& use,
+                       const std::function<void(const Error&)>& damaged)
 {
     return database.each(
         [&](const Row& row) -> Result<void> {
-            SPILE_ASSIGN(core, ledger::decodeCore(row.blob(1)));
+            const auto id = row.id<EntryId>(0);
+            auto core = ledger::wholeEntry(id, row.blob(1), row.blob(2), row.id<DeviceId>(3),
+                                           static_cast<std::uint64_t>(row.integer(4)));
+            if (!core) {
+                damaged(core.error());
+                return {};
+            }
             // A body of another shape, from a newer version, is exported without fields.
             const auto fields = ledger::decodeFields(row.blob(2));
-            return use({row.id<EntryId>(0), std::move(core),
-                        fields ? namedFields(*fields) : std::vector<NamedValue>()});
+            return use(
+                {id, std::move(*core), fields ? namedFields(*fields) : std::vector<NamedValue>()});
         },
-        "SELECT id, core, body FROM entry ORDER BY d, seq, id");
+        "SELECT id, core, body, device, seq FROM entry LEFT JOIN device_chain USING(d) "
+        "ORDER BY d, seq, id");
 }
 
 std::vector<ExportedTable> exportedTables()

@@ -28,9 +28,11 @@ struct ExportedEntry {
     ledger::Entry core;
     std::vector<NamedValue> fields;
 };
-/// All entries that count, chain by chain; first those of the device heard of first.
+/// All entries that count, chain by chain; first those of the device heard of first. One that is
+/// damaged is left out and told to `damaged`.
 [[nodiscard]] Result<void> eachEntry(ledger::Database& database,
-                                     const std::function<Result<void>(const ExportedEntry&)>& use);
+                                     const std::function<Result<void>(const ExportedEntry&)>& use,
+                                     const std::function<void(const Error&)>& damaged);
 
 /// A cell of a table: nothing, an integer, text, or an id in hexadecimal digits.
 using Cell = std::variant<std::monostate, std::int64_t, std::string>;

@@ -23,26 +23,50 @@ bool isSigned(const Row& row, const Entry& core, const EntryId& id)
            verify(row.id<PublicKey>(10), signedMessage(core.cellar, id), row.id<Signature>(8));
 }
 
+Error damagedRecord(const DeviceId& device, std::uint64_t seq, const char* what)
+{
+    return {ErrorCode::Damaged, "record " + placeOf(device, seq), what,
+            "take in a day file for all from a device that has it, or restore a backup"};
+}
+
+constexpr const char* otherBytes = "its bytes are not those it was signed as";
+constexpr const char* otherBody = "its body is not the one it was signed with";
+
+bool isBodyOf(const Entry& core, ByteView body)
+{
+    return sha256(body) == core.bodyHash && body.size() == core.bodyBytes;
+}
+
 }  // namespace
+
+Result<Entry> wholeEntry(const EntryId& id, ByteView core, ByteView body, const DeviceId& device,
+                         std::uint64_t seq)
+{
+    auto entry = decodeCore(core);
+    if (!entry || EntryId::fromBytes(sha256(core).bytes()) != id) {
+        return tl::unexpected(damagedRecord(device, seq, otherBytes));
+    }
+    if (!isBodyOf(*entry, body)) {
+        return tl::unexpected(damagedRecord(device, seq, otherBody));
+    }
+    return entry;
+}
 
 std::vector<Error> wrongWith(const Row& row, const CellarId& cellar)
 {
     std::vector<Error> wrong;
     const auto id = row.id<EntryId>(0);
     const auto say = [&](const char* what) {
-        const auto seq = static_cast<std::uint64_t>(row.integer(1));
-        wrong.push_back({ErrorCode::Damaged, "record " + placeOf(row.id<DeviceId>(9), seq), what,
-                         "take in a day file for all from a device that has it, or restore a "
-                         "backup"});
+        wrong.push_back(
+            damagedRecord(row.id<DeviceId>(9), static_cast<std::uint64_t>(row.integer(1)), what));
     };
     const auto core = decodeCore(row.blob(6));
     if (!core || EntryId::fromBytes(sha256(row.blob(6)).bytes()) != id) {
-        say("its bytes are not those it was signed as");
+        say(otherBytes);
         return wrong;
     }
-    const ByteView body = row.blob(7);
-    if (sha256(body) != core->bodyHash || body.size() != core->bodyBytes) {
-        say("its body is not the one it was signed with");
+    if (!isBodyOf(*core, row.blob(7))) {
+        say(otherBody);
     }
     if (!agrees(row, *core, cellar)) {
         say("its row does not agree with its bytes");

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/ledger/database.hpp"
+#include "core/ledger/entry.hpp"
 
 #include <string_view>
 #include <vector>
@@ -22,6 +23,13 @@ inline constexpr int storedRowColumn = 13;
 {
     return error.code == ErrorCode::Damaged || error.code == ErrorCode::Unsupported;
 }
+
+/// Return the entry whose bytes these are.
+///
+/// Errors    Damaged, named by the device and the number that its row says, if the bytes are not
+///           those of `id` or the body is not the one it was signed with.
+[[nodiscard]] Result<Entry> wholeEntry(const EntryId& id, ByteView core, ByteView body,
+                                       const DeviceId& device, std::uint64_t seq);
 
 /// What is wrong with one row of storedEntries: its hash, its columns, its chain, its signature. It
 /// is named by its device and its number there.

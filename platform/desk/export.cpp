@@ -1,7 +1,9 @@
 // export: everything in plain files that need no Spile to read.
 #include "core/cellar/exporting.hpp"
 #include "platform/desk/commands.hpp"
+#include "platform/desk/wording.hpp"
 
+#include <algorithm>
 #include <nlohmann/json.hpp>
 
 namespace spile::desk {
@@ -23,7 +25,8 @@ constexpr const char* readme =
     "(1/1000\n"
     "                of a degree Celsius), sg_e4 (specific gravity times 10,000).\n"
     "tables/*.csv    the same by kind, with all corrections in them and without what was voided.\n"
-    "photos/         each photo under the SHA-256 of its bytes.\n";
+    "photos/         each photo under the SHA-256 of its bytes.\n"
+    "damaged.txt     only if a disk has spoilt something: what is left out, a line each.\n";
 
 json jsonOf(const ledger::Value& value, std::span<const cellar::ItemColumn> items);
 
@@ -119,11 +122,17 @@ public:
             rows += more;
         }
         SPILE_ASSIGN(photos, copyPhotos());
+        if (!damaged_.empty()) {
+            SPILE_TRY(writeWhole(files_, folder_ / "damaged.txt", asBytes(damaged_)));
+        }
         SPILE_TRY(files_.syncFolder(folder_));
         SPILE_TRY(files_.rename(folder_, whole_));
         SPILE_TRY(files_.syncFolder(folderOf(whole_)));
-        return json{
-            {"folder", whole_.string()}, {"records", entries}, {"rows", rows}, {"photos", photos}};
+        return json{{"folder", whole_.string()},
+                    {"records", entries},
+                    {"rows", rows},
+                    {"photos", photos},
+                    {"damaged", std::count(damaged_.begin(), damaged_.end(), '\n')}};
     }
 
 private:
@@ -131,10 +140,13 @@ private:
     {
         SPILE_ASSIGN(file, files_.create(folder_ / "records.jsonl"));
         std::uint64_t count = 0;
-        SPILE_TRY(cellar::eachEntry(cellar_.database(), [&](const ExportedEntry& entry) {
-            ++count;
-            return write(*file, jsonOf(entry).dump() + "\n");
-        }));
+        SPILE_TRY(cellar::eachEntry(
+            cellar_.database(),
+            [&](const ExportedEntry& entry) {
+                ++count;
+                return write(*file, jsonOf(entry).dump() + "\n");
+            },
+            [&](const Error& wrong) { damaged_ += wrong.subject + ": " + wrong.value + "\n"; }));
         SPILE_TRY(file->sync());
         return count;
     }
@@ -164,17 +176,24 @@ private:
     Result<std::uint64_t> copyPhotos()
     {
         SPILE_ASSIGN(photos, cellar::photosHere(cellar_.database()));
+        std::uint64_t copied = 0;
         for (const Sha256& photo : photos) {
+            if (!cellar_.ledger().photos().isWhole(photo)) {
+                damaged_ += "photo " + photo.hex() + ": missing or changed\n";
+                continue;
+            }
             SPILE_TRY(copyWhole(files_, cellar_.ledger().photos().pathOf(photo),
                                 folder_ / "photos" / photo.hex()));
+            ++copied;
         }
-        return static_cast<std::uint64_t>(photos.size());
+        return copied;
     }
 
     FileSystem& files_;
     cellar::Cellar& cellar_;
     Path whole_;
-    Path folder_;  // until all of it is there
+    Path folder_;          // until all of it is there
+    std::string damaged_;  // what is left out, a line each
 };
 
 }  // namespace
@@ -188,6 +207,12 @@ int exportAll(Session& session, const std::string& folder)
     auto exported = Exporting(session.files(), **cellar, folder).all();
     if (!exported) {
         return session.refuse(exported.error());
+    }
+    const auto damaged = (*exported)["damaged"].get<std::uint64_t>();
+    if (damaged > 0) {
+        Session::remark("spile-desk: damaged here and left out: " + counted(damaged, "thing") +
+                        ", listed in damaged.txt; a day file with everything from another device "
+                        "brings them back.");
     }
     session.answer(*exported, folder + ": " + std::to_string((*exported)["records"].get<int>()) +
                                   " records, " + std::to_string((*exported)["photos"].get<int>()) +

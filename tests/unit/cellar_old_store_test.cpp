@@ -132,10 +132,13 @@ TEST(Fault52_OlderApp, ReadsACellarOfANewerVersionAndWritesNothing)
     EXPECT_EQ(handOut(*cellar, device.folder.path() / "day.spile", {}).error().code,
               ErrorCode::Unsupported);
     std::uint64_t exported = 0;
-    ASSERT_TRUE(eachEntry(cellar->database(), [&](const ExportedEntry&) {
-        ++exported;
-        return Result<void>();
-    }));
+    ASSERT_TRUE(eachEntry(
+        cellar->database(),
+        [&](const ExportedEntry&) {
+            ++exported;
+            return Result<void>();
+        },
+        [](const Error& wrong) { ADD_FAILURE() << support::textOf(wrong); }));
     EXPECT_GT(exported, 5U);
     cellar.reset();
     EXPECT_EQ(support::storedBytes(device.cellarFolder()), before);

@@ -9,7 +9,6 @@
 #include "core/cellar/acts/tasting.hpp"
 #include "core/cellar/join_code.hpp"
 #include "core/cellar/queries.hpp"
-#include "core/ledger/schema.hpp"
 #include "core/scan/barrel_code.hpp"
 #include "tests/support/command.hpp"
 #include "tests/support/test_device.hpp"
@@ -182,29 +181,6 @@ TEST_F(DeskCommand, RefusesAnotherCellarsDayFileAndChangesNothing)
     EXPECT_EQ(ended.exit, 3);
     EXPECT_NE(ended.err.find("another cellar"), std::string::npos);
     EXPECT_EQ(imprint(cellar), before);
-}
-
-TEST_F(DeskAndPhone, HandsOutAroundADamagedRecordAndSaysSo)
-{
-    ASSERT_EQ(desk({"take-in", file("phone.spile")}).exit, 0);
-    {
-        auto database =
-            ledger::Database::open((cellar / "ledger.db").string(), ledger::Database::Mode::Write);
-        ASSERT_TRUE(database);
-        ASSERT_TRUE(database->run(std::string("DROP TRIGGER entry_is_never_changed; UPDATE entry "
-                                              "SET body = x'a0' WHERE kind = 'draw';") +
-                                  ledger::entriesNeverChange));
-    }
-    const Ended out = desk({"--json", "hand-out", file("around.spile")});
-    EXPECT_EQ(out.exit, 0);
-    EXPECT_EQ(out.json().at("left_out"), 1);
-    EXPECT_NE(out.err.find("damaged here and not in it: 1 record, 0 photos"), std::string::npos)
-        << out.err;
-    EXPECT_EQ(deskIn("new.cellar", {"join", file("around.spile")}).exit, 0);
-    ASSERT_EQ(desk({"take-in", file("phone.spile")}).exit, 0);
-    const Ended whole = desk({"--json", "hand-out", file("whole.spile")});
-    EXPECT_EQ(whole.json().at("left_out"), 0);
-    EXPECT_EQ(whole.json().at("entries"), out.json().at("entries").get<int>() + 1);
 }
 
 TEST_F(DeskCommand, DoesNotWriteOverAnotherFile)
