@@ -1,5 +1,6 @@
 #include "core/cellar/checking.hpp"
 
+#include "core/ledger/chain_check.hpp"
 #include "core/ledger/entry_check.hpp"
 #include "core/ledger/trust.hpp"
 
@@ -24,6 +25,7 @@ public:
         SPILE_TRY(countAll());
         SPILE_TRY(checkDatabase());
         SPILE_TRY(checkEntries());
+        SPILE_TRY(checkBesideEntries());
         SPILE_TRY(checkPhotos());
         SPILE_TRY(checkSetAside());
         SPILE_TRY(checkState());
@@ -89,6 +91,15 @@ private:
                 return {};
             },
             ledger::storedEntries, 0, -1);
+    }
+
+    Result<void> checkBesideEntries()
+    {
+        SPILE_ASSIGN(wrong, ledger::wrongBesideEntries(reader_, job_));
+        for (Error& one : wrong) {
+            problem(std::move(one));
+        }
+        return {};
     }
 
     Result<void> checkSetAside()

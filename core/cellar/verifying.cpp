@@ -1,5 +1,6 @@
 #include "core/cellar/verifying.hpp"
 
+#include "core/ledger/chain_check.hpp"
 #include "core/ledger/entry_check.hpp"
 #include "core/ledger/mending.hpp"
 
@@ -113,6 +114,10 @@ Result<Round> verifyNext(Database& database, const ledger::PhotoStore& photos, c
                  verifyPhotos(database, photos, round, std::max(1, entries / entriesToPhoto), job));
     if (more) {
         return round;
+    }
+    SPILE_ASSIGN(beside, ledger::wrongBesideEntries(database, job));
+    for (const Error& wrong : beside) {
+        note(round, wrong);
     }
     Round next;
     next.wholeAt = now;

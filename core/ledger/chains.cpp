@@ -17,13 +17,7 @@ Result<Chains::Chain*> Chains::chainOf(const DeviceId& device)
     chain.d = d;
     SPILE_ASSIGN(trusted, database_.integer(0, "SELECT trusted FROM device_chain WHERE d = ?", d));
     chain.trusted = trusted != 0;
-    SPILE_TRY(database_.each(
-        [&](const Row& row) {
-            chain.heads.push_back(
-                {device, static_cast<std::uint64_t>(row.integer(0)), row.id<EntryId>(1)});
-            return Result<void>();
-        },
-        "SELECT seq, id FROM head WHERE d = ?", d));
+    SPILE_TRY(readHeads(device, chain));
     SPILE_ASSIGN(branches,
                  database_.integer(0, "SELECT branches FROM device_chain WHERE d = ?", d));
     chain.branches = branches;
@@ -50,9 +44,11 @@ Result<void> Chains::trust(const DeviceId& device, bool admits)
     return spreadTrust();
 }
 
-Result<bool> Chains::isCounted(const EntryId& id)
+Result<bool> Chains::isCounted(const Chain& chain, std::uint64_t seq, const EntryId& id)
 {
-    SPILE_ASSIGN(found, database_.integer(0, "SELECT 1 FROM entry WHERE id = ?", id));
+    SPILE_ASSIGN(found,
+                 database_.integer(0, "SELECT 1 FROM entry WHERE d = ? AND seq = ? AND id = ?",
+                                   chain.d, static_cast<std::int64_t>(seq), id));
     return found == 1;
 }
 
@@ -68,9 +64,7 @@ Result<bool> Chains::isLinked(const Chain& chain, const Entry& core)
         return true;
     }
     // A branch: the entry before it is here but is not the newest (a copied or restored device).
-    SPILE_ASSIGN(seq, database_.integer(0, "SELECT seq FROM entry WHERE id = ? AND d = ?",
-                                        core.previous, chain.d));
-    return static_cast<std::uint64_t>(seq) + 1 == core.seq;
+    return isCounted(chain, core.seq - 1, core.previous);
 }
 
 Result<void> Chains::notePhotos(std::int64_t n, const Entry& core)
@@ -128,7 +122,7 @@ Result<Arrival> Chains::arrive(const VerifiedEntry& entry)
         }
         return counted ? Arrival::Counted : Arrival::Known;
     }
-    SPILE_ASSIGN(known, isCounted(entry.id));
+    SPILE_ASSIGN(known, isCounted(*chain, entry.core.seq, entry.id));
     if (known) {
         return Arrival::Known;
     }
@@ -209,127 +203,14 @@ Result<bool> Chains::admitFromEntries()
     for (const Admission& admission : fresh) {
         SPILE_ASSIGN(chain, chainOf(admission.device));
         chain->trusted = true;
+        // By its id, as it is asked for above: what is in memory may be of another row by now,
+        // where a disk has spoilt one, and this would never end.
+        SPILE_TRY(knowDevice(admission.device, std::nullopt));
         SPILE_TRY(database_.execute(
-            "UPDATE device_chain SET trusted = 1, admits = max(admits, ?) WHERE d = ?",
-            admission.admits ? 1 : 0, chain->d));
+            "UPDATE device_chain SET trusted = 1, admits = max(admits, ?) WHERE device = ?",
+            admission.admits ? 1 : 0, admission.device));
     }
     return !fresh.empty();
-}
-
-Result<std::vector<DeviceId>> Chains::devicesWaiting()
-{
-    std::vector<DeviceId> devices;
-    SPILE_TRY(database_.each(
-        [&](const Row& row) {
-            devices.push_back(row.id<DeviceId>(0));
-            return Result<void>();
-        },
-        "SELECT DISTINCT waiting.device FROM waiting JOIN device_chain USING(device) "
-        "WHERE trusted = 1 ORDER BY waiting.device"));
-    return devices;
-}
-
-Result<std::vector<Chains::WaitingRow>> Chains::waitingOf(const DeviceId& device)
-{
-    std::vector<WaitingRow> rows;
-    SPILE_TRY(database_.each(
-        [&](const Row& row) {
-            rows.push_back({row.integer(0), row.id<EntryId>(1)});
-            return Result<void>();
-        },
-        "SELECT n, id FROM waiting WHERE device = ? ORDER BY seq, id", device));
-    return rows;
-}
-
-Result<bool> Chains::linkOne(Chain& chain, const WaitingRow& waiting)
-{
-    SPILE_ASSIGN(found, database_.first(
-                            [](const Row& row) {
-                                const ByteView core = row.blob(0);
-                                const ByteView body = row.blob(1);
-                                return SignedEntry{Bytes(core.begin(), core.end()),
-                                                   row.id<Signature>(2),
-                                                   Bytes(body.begin(), body.end())};
-                            },
-                            "SELECT core, body, signature FROM waiting WHERE n = ?", waiting.n));
-    SPILE_ASSIGN(core, decodeCore(found->core));
-    SPILE_ASSIGN(linked, isLinked(chain, core));
-    if (!linked) {
-        return false;
-    }
-    SPILE_TRY(count(chain, VerifiedEntry{std::move(*found), waiting.id, std::move(core)}));
-    SPILE_TRY(database_.execute("DELETE FROM waiting WHERE n = ?", waiting.n));
-    return true;
-}
-
-Result<std::int64_t> Chains::linkWaiting(std::int64_t limit)
-{
-    std::int64_t linked = 0;
-    SPILE_ASSIGN(devices, devicesWaiting());
-    for (const DeviceId& device : devices) {
-        SPILE_ASSIGN(chain, chainOf(device));
-        SPILE_ASSIGN(rows, waitingOf(device));
-        for (const WaitingRow& row : rows) {
-            if (linked == limit) {
-                return linked;
-            }
-            SPILE_ASSIGN(one, linkOne(*chain, row));
-            linked += one ? 1 : 0;
-        }
-    }
-    return linked;
-}
-
-Result<std::vector<Head>> Chains::heads()
-{
-    SPILE_TRY(writeHeads());
-    std::vector<Head> heads;
-    SPILE_TRY(database_.each(
-        [&](const Row& row) {
-            heads.push_back({row.id<DeviceId>(0), static_cast<std::uint64_t>(row.integer(1)),
-                             row.id<EntryId>(2)});
-            return Result<void>();
-        },
-        "SELECT device, seq, id FROM head JOIN device_chain USING(d) ORDER BY device, seq, id"));
-    return heads;
-}
-
-Result<std::vector<Head>> Chains::headsOf(const DeviceId& device)
-{
-    SPILE_ASSIGN(chain, chainOf(device));
-    std::vector<Head> heads = chain->heads;
-    std::sort(heads.begin(), heads.end());
-    return heads;
-}
-
-Result<std::optional<Head>> Chains::headOf(const DeviceId& device)
-{
-    SPILE_ASSIGN(chain, chainOf(device));
-    if (chain->heads.empty()) {
-        return std::optional<Head>();
-    }
-    return std::optional(*std::max_element(chain->heads.begin(), chain->heads.end()));
-}
-
-Result<void> Chains::writeHeads()
-{
-    for (auto& [device, chain] : chains_) {
-        if (!chain.changed) {
-            continue;
-        }
-        SPILE_TRY(database_.execute("DELETE FROM head WHERE d = ?", chain.d));
-        for (const Head& head : chain.heads) {
-            SPILE_TRY(database_.execute("INSERT INTO head(d, seq, id) VALUES(?, ?, ?)", chain.d,
-                                        static_cast<std::int64_t>(head.seq), head.id));
-        }
-        if (chain.branches != static_cast<std::int64_t>(chain.heads.size())) {
-            chain.branches = static_cast<std::int64_t>(chain.heads.size());
-            SPILE_TRY(database_.execute("UPDATE device_chain SET branches = ? WHERE d = ?",
-                                        chain.branches, chain.d));
-        }
-        chain.changed = false;
-    }
-    return {};
 }
 
 Result<void> Chains::settle()

@@ -81,6 +81,9 @@ public:
     /// Return the newest entry of `device` with the longest chain; none if it has none.
     [[nodiscard]] Result<std::optional<Head>> headOf(const DeviceId& device);
 
+    /// Make heads anew that are not the newest entries of their chain any more, and forget devices
+    /// that there are not: what a damaged disk leaves.
+    [[nodiscard]] Result<void> mendHeads();
     /// Make anew which entries are set aside; the state is to be made anew after it.
     [[nodiscard]] Result<void> renewSetAside();
     /// Write the heads and let the projection finish. Before each commit.
@@ -96,7 +99,9 @@ private:
         bool changed = false;
     };
     [[nodiscard]] Result<Chain*> chainOf(const DeviceId& device);
-    [[nodiscard]] Result<bool> isCounted(const EntryId& id);
+    [[nodiscard]] Result<bool> isCounted(const Chain& chain, std::uint64_t seq, const EntryId& id);
+    [[nodiscard]] Result<void> readHeads(const DeviceId& device, Chain& chain);
+    [[nodiscard]] Result<void> headsFromEntries(const DeviceId& device, Chain& chain);
     [[nodiscard]] Result<bool> isLinked(const Chain& chain, const Entry& core);
     [[nodiscard]] Result<bool> count(Chain& chain, const VerifiedEntry& entry);
     [[nodiscard]] Result<void> notePhotos(std::int64_t n, const Entry& core);
@@ -108,6 +113,7 @@ private:
     };
     [[nodiscard]] Result<std::vector<DeviceId>> devicesWaiting();
     [[nodiscard]] Result<std::vector<WaitingRow>> waitingOf(const DeviceId& device);
+    [[nodiscard]] Result<std::optional<SignedEntry>> soundOf(const WaitingRow& waiting);
     [[nodiscard]] Result<bool> linkOne(Chain& chain, const WaitingRow& waiting);
     [[nodiscard]] Result<void> writeHeads();
     [[nodiscard]] Result<bool> anyWaiting();

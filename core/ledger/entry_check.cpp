@@ -31,6 +31,8 @@ Error damagedRecord(const DeviceId& device, std::uint64_t seq, const char* what)
 
 constexpr const char* otherBytes = "its bytes are not those it was signed as";
 constexpr const char* otherBody = "its body is not the one it was signed with";
+constexpr const char* otherRow = "its row does not agree with its bytes";
+constexpr const char* otherSignature = "its signature does not hold";
 
 bool isBodyOf(const Entry& core, ByteView body)
 {
@@ -52,6 +54,22 @@ Result<Entry> wholeEntry(const EntryId& id, ByteView core, ByteView body, const 
     return entry;
 }
 
+Result<Entry> waitingEntry(const Row& row)
+{
+    const auto id = row.id<EntryId>(0);
+    const auto device = row.id<DeviceId>(4);
+    const auto seq = static_cast<std::uint64_t>(row.integer(5));
+    SPILE_ASSIGN(core, wholeEntry(id, row.blob(1), row.blob(2), device, seq));
+    if (core.device != device || core.seq != seq) {
+        return tl::unexpected(damagedRecord(device, seq, otherRow));
+    }
+    if (row.isNull(6) ||
+        !verify(row.id<PublicKey>(6), signedMessage(core.cellar, id), row.id<Signature>(3))) {
+        return tl::unexpected(damagedRecord(device, seq, otherSignature));
+    }
+    return std::move(core);
+}
+
 std::vector<Error> wrongWith(const Row& row, const CellarId& cellar)
 {
     std::vector<Error> wrong;
@@ -69,13 +87,13 @@ std::vector<Error> wrongWith(const Row& row, const CellarId& cellar)
         say(otherBody);
     }
     if (!agrees(row, *core, cellar)) {
-        say("its row does not agree with its bytes");
+        say(otherRow);
     }
     if (core->seq > 1 && row.isNull(12)) {
         say("the entry before it is missing");
     }
     if (!isSigned(row, *core, id)) {
-        say("its signature does not hold");
+        say(otherSignature);
     }
     return wrong;
 }

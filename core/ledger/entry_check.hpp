@@ -31,6 +31,15 @@ inline constexpr int storedRowColumn = 13;
 [[nodiscard]] Result<Entry> wholeEntry(const EntryId& id, ByteView core, ByteView body,
                                        const DeviceId& device, std::uint64_t seq);
 
+/// Entries that wait, with their devices' keys, to be read by waitingEntry().
+#define SPILE_WAITING_ENTRIES                                                         \
+    "SELECT waiting.id, core, body, signature, device, waiting.seq, public_key FROM " \
+    "waiting LEFT JOIN device_chain USING(device) "
+/// Return what waits, as it was signed.
+///
+/// Errors    Damaged if it is not that any more.
+[[nodiscard]] Result<Entry> waitingEntry(const Row& row);
+
 /// What is wrong with one row of storedEntries: its hash, its columns, its chain, its signature. It
 /// is named by its device and its number there.
 [[nodiscard]] std::vector<Error> wrongWith(const Row& row, const CellarId& cellar);

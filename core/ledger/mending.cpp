@@ -24,11 +24,13 @@ public:
         SPILE_ASSIGN(change, ledger_.change());
         // An index may be what is damaged; and with those that are sound, rows can be replaced.
         SPILE_TRY(database_.run("REINDEX entry;"));
+        SPILE_TRY(mendKeys());
         SPILE_TRY(findSpoilt());
         SPILE_TRY(database_.run(entriesMayChange));
         SPILE_TRY(bundle_.eachEntry(
             [&](VerifiedEntry&& entry) { return replaceIfSpoilt(change.chains(), entry); }));
         SPILE_TRY(database_.run(entriesNeverChange));
+        SPILE_TRY(mendChains(change.chains()));
         SPILE_TRY(ledger_.makeStateAnew(change));
         if (spoilt_.empty()) {
             for (const std::string_view key : {damageFound, damageFoundBefore}) {
@@ -45,6 +47,24 @@ private:
         DeviceId device;
         std::uint64_t seq = 0;
     };
+
+    Result<void> mendKeys()
+    {
+        for (const auto& [device, key] : keys_) {
+            SPILE_TRY(database_.execute(
+                "UPDATE device_chain SET public_key = ? WHERE device = ? AND public_key <> ?", key,
+                device, key));
+        }
+        return {};
+    }
+
+    // Heads and trust follow from the entries.
+    Result<void> mendChains(Chains& chains)
+    {
+        SPILE_TRY(chains.mendHeads());
+        SPILE_TRY(chains.trust(*DeviceId::fromBytes(ledger_.cellar().id.bytes()), true));
+        return chains.trust(ledger_.device(), false);
+    }
 
     Result<void> findSpoilt()
     {
@@ -100,7 +120,7 @@ private:
             return {};
         }
         const Entry& core = entry.core;
-        SPILE_ASSIGN(d, chains.knowDevice(core.device, std::nullopt));
+        SPILE_ASSIGN(d, chains.knowDevice(core.device, keys_.at(core.device)));
         SPILE_TRY(database_.execute(
             "UPDATE entry SET id = ?, d = ?, seq = ?, kind = ?, subject = ?, target = ?, at_ms = "
             "?, "

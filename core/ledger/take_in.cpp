@@ -140,11 +140,12 @@ public:
                                          wanted_.emplace(photo.hash, photo.bytes);
                                      }
                                  }));
+        SPILE_ASSIGN(damaged, isDamaged(ledger_.database()));
         SPILE_ASSIGN(mended, mend(ledger_, bundle_, job_));
         taken_.mended = mended;
         SPILE_TRY(wantMissingPhotos());
         SPILE_TRY(storePhotos());
-        if (takenBefore) {
+        if (takenBefore && !damaged) {
             taken_.known = taken_.entries;
             SPILE_TRY(noteReceipt());
         } else {

@@ -136,6 +136,67 @@ TEST_F(Fault14_BitFlipInTheDatabase, TheStateAndItsIndicesComeBackToo)
     expectAsItWas();
 }
 
+// What is kept beside the entries.
+TEST_F(Fault14_BitFlipInTheDatabase, KeysHeadsAndTrustComeBackToo)
+{
+    for (const std::string own : {"=", "<>"}) {
+        const std::string chain =
+            " WHERE d " + own + " (SELECT d FROM entry WHERE id = x'" + third.hex() + "')";
+        for (const std::string assignment :
+             {"device_chain SET public_key = CAST(x'ee' || substr(public_key, 2) AS BLOB)",
+              "device_chain SET device = CAST(x'ee' || substr(device, 2) AS BLOB)",
+              "device_chain SET trusted = 0", "head SET seq = seq + 1",
+              "head SET id = CAST(x'ee' || substr(id, 2) AS BLOB)"}) {
+            SCOPED_TRACE(assignment + chain);
+            ASSERT_TRUE(desk().database().run("UPDATE " + assignment + chain));
+            ASSERT_THAT(findAndNote(), testing::Not(IsEmpty()));
+            fleet.takeIn(0, file);
+            expectAsItWas();
+        }
+    }
+}
+
+TEST_F(Fault14_BitFlipInTheDatabase, NoRecordNamesASpoiltHead)
+{
+    ASSERT_TRUE(
+        desk().database().run("UPDATE head SET id = CAST(x'ee' || substr(id, 2) AS BLOB) WHERE d = "
+                              "(SELECT d FROM entry WHERE id = x'" +
+                              third.hex() + "')"));
+    ASSERT_TRUE(desk().database().checkpoint(0));
+    fleet.backUp(0);
+    ASSERT_TRUE(fleet.restore(0));  // so that it is read anew
+    fleet.at(0).clock.pass(std::chrono::minutes(5));
+    ASSERT_TRUE(recordDraw(
+        desk(), {.barrel = fleet.small().barrel, .volume = millilitres(70), .method = "valve"}));
+    EXPECT_EQ(support::problemsOf(desk()), "");
+    EXPECT_EQ(fleet.takeIn(1, fleet.handOut(0, 1)).added, 1U);
+}
+
+TEST_F(Fault14_BitFlipInTheDatabase, AWaitingRecordThatChangedIsDroppedAndComesAgain)
+{
+    std::uint64_t seed = 70;
+    for (const std::string assignment :
+         {"core = CAST(x'00' || substr(core, 2) AS BLOB)", "body = x'a0'",
+          "signature = zeroblob(64)", "id = CAST(x'ee' || substr(id, 2) AS BLOB)"}) {
+        SCOPED_TRACE(assignment);
+        support::TestDevice late(++seed);
+        const auto other = late.join(file);
+        ASSERT_TRUE(recordDraw(
+            *other,
+            {.barrel = fleet.small().barrel, .volume = millilitres(70), .method = "valve"}));
+        const Path waits = late.folder.path() / "waits.spile";
+        ASSERT_TRUE(handOut(*other, waits, std::nullopt));
+        EXPECT_EQ(fleet.takeIn(0, waits).waiting, 1U);
+        ASSERT_TRUE(desk().database().run("UPDATE waiting SET " + assignment));
+        EXPECT_NE(support::problemsOf(desk()), "");
+        support::admitDevice(desk(), *other);
+        EXPECT_EQ(*desk().database().integer(0, "SELECT count(*) FROM waiting"), 0);
+        EXPECT_EQ(fleet.takeIn(0, waits).added, 1U) << "the same file again";
+        EXPECT_EQ(support::problemsOf(desk()), "");
+        EXPECT_FALSE(*ledger::isDamaged(desk().database()));
+    }
+}
+
 TEST_F(Fault14_BitFlipInTheDatabase, WhatTheFileDoesNotHaveStaysNotedAndBlocksNothing)
 {
     fleet.at(0).clock.pass(std::chrono::minutes(5));
