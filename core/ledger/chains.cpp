@@ -50,9 +50,11 @@ Result<void> Chains::trust(const DeviceId& device, bool admits)
     return spreadTrust();
 }
 
-Result<bool> Chains::isCounted(const EntryId& id)
+Result<bool> Chains::isCounted(const Chain& chain, std::uint64_t seq, const EntryId& id)
 {
-    SPILE_ASSIGN(found, database_.integer(0, "SELECT 1 FROM entry WHERE id = ?", id));
+    SPILE_ASSIGN(found,
+                 database_.integer(0, "SELECT 1 FROM entry WHERE d = ? AND seq = ? AND id = ?",
+                                   chain.d, static_cast<std::int64_t>(seq), id));
     return found == 1;
 }
 
@@ -68,9 +70,7 @@ Result<bool> Chains::isLinked(const Chain& chain, const Entry& core)
         return true;
     }
     // A branch: the entry before it is here but is not the newest (a copied or restored device).
-    SPILE_ASSIGN(seq, database_.integer(0, "SELECT seq FROM entry WHERE id = ? AND d = ?",
-                                        core.previous, chain.d));
-    return static_cast<std::uint64_t>(seq) + 1 == core.seq;
+    return isCounted(chain, core.seq - 1, core.previous);
 }
 
 Result<void> Chains::notePhotos(std::int64_t n, const Entry& core)
@@ -91,7 +91,7 @@ Result<bool> Chains::count(Chain& chain, const VerifiedEntry& entry)
     const Entry& core = entry.core;
     SPILE_TRY(database_.execute(
         "INSERT INTO entry(id, d, seq, kind, subject, target, at_ms, core, body, signature) "
-        "VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT(id) DO NOTHING",
+        "VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT(d, seq, id) DO NOTHING",
         entry.id, chain.d, static_cast<std::int64_t>(core.seq), core.kind, core.subject,
         core.target, toMs(core.eventTime()), entry.entry.core, entry.entry.body,
         entry.entry.signature));
@@ -128,7 +128,7 @@ Result<Arrival> Chains::arrive(const VerifiedEntry& entry)
         }
         return counted ? Arrival::Counted : Arrival::Known;
     }
-    SPILE_ASSIGN(known, isCounted(entry.id));
+    SPILE_ASSIGN(known, isCounted(*chain, entry.core.seq, entry.id));
     if (known) {
         return Arrival::Known;
     }

@@ -96,7 +96,7 @@ private:
         bool changed = false;
     };
     [[nodiscard]] Result<Chain*> chainOf(const DeviceId& device);
-    [[nodiscard]] Result<bool> isCounted(const EntryId& id);
+    [[nodiscard]] Result<bool> isCounted(const Chain& chain, std::uint64_t seq, const EntryId& id);
     [[nodiscard]] Result<bool> isLinked(const Chain& chain, const Entry& core);
     [[nodiscard]] Result<bool> count(Chain& chain, const VerifiedEntry& entry);
     [[nodiscard]] Result<void> notePhotos(std::int64_t n, const Entry& core);

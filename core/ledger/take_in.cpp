@@ -12,8 +12,8 @@ namespace {
 
 // How long other work waits at most for a slice and for its commit.
 constexpr Milliseconds waitMost{20};
-// Ids are random: a commit writes most pages of an index anew, however few entries it has, so the
-// fewer slices the better.
+// What is written of an entry lies all over the indices: a commit writes many pages anew, however
+// few entries it has, so the fewer slices the better.
 constexpr std::int64_t sliceMost = 20'000;
 constexpr std::int64_t sliceLeast = 250;
 
@@ -228,7 +228,11 @@ private:
             if (head.device != ledger_.device()) {
                 continue;
             }
-            SPILE_ASSIGN(here, database.integer(0, "SELECT 1 FROM entry WHERE id = ?", head.id));
+            SPILE_ASSIGN(
+                here, database.integer(0,
+                                       "SELECT 1 FROM entry JOIN device_chain USING(d) "
+                                       "WHERE device = ? AND seq = ? AND id = ?",
+                                       head.device, static_cast<std::int64_t>(head.seq), head.id));
             if (here == 0) {
                 SPILE_TRY(askForNewKey(database));
             }
