@@ -233,9 +233,10 @@ inline constexpr std::string_view ownPhotosAfter =
 inline constexpr std::string_view lastTakenIn = "SELECT taken_ms, " SPILE_NAME(
     "state_device", "from_device") " FROM taken_in WHERE from_device = ? ORDER BY n DESC LIMIT 1";
 inline constexpr std::string_view heldByPeer =
-    "SELECT coalesce(max(e.seq), 0) FROM peer_head AS p JOIN entry AS e ON e.d = " SPILE_OWN_CHAIN
-    " AND e.seq = p.seq AND e.id = p.id WHERE p.peer = ? AND p.device = (SELECT value FROM meta "
-    "WHERE key = 'device')";
+    "SELECT coalesce(max(e.seq), 0) FROM peer_head AS p CROSS JOIN entry AS e "
+    "ON e.d = " SPILE_OWN_CHAIN
+    " AND e.seq = p.seq AND e.id = p.id WHERE p.peer = ? AND p.device = "
+    "(SELECT value FROM meta WHERE key = 'device')";
 inline constexpr std::string_view ownCountAfter =
     "SELECT count(*) FROM entry WHERE d = " SPILE_OWN_CHAIN " AND seq > ?";
 

@@ -1,5 +1,6 @@
 #include "core/ledger/take_in.hpp"
 
+#include "core/ledger/entry_number.hpp"
 #include "core/ledger/mending.hpp"
 #include "core/ledger/seal.hpp"
 
@@ -228,11 +229,7 @@ private:
             if (head.device != ledger_.device()) {
                 continue;
             }
-            SPILE_ASSIGN(
-                here, database.integer(0,
-                                       "SELECT 1 FROM entry JOIN device_chain USING(d) "
-                                       "WHERE device = ? AND seq = ? AND id = ?",
-                                       head.device, static_cast<std::int64_t>(head.seq), head.id));
+            SPILE_ASSIGN(here, database.integer(0, "SELECT " SPILE_ENTRY_NUMBER("?1"), head.id));
             if (here == 0) {
                 SPILE_TRY(askForNewKey(database));
             }
