@@ -1,6 +1,7 @@
 #include "core/cellar/effective.hpp"
 
 #include "core/cellar/field.hpp"
+#include "core/ledger/entry_number.hpp"
 
 #include <algorithm>
 #include <map>
@@ -36,9 +37,8 @@ Result<std::vector<Amendment>> amendmentsOf(ledger::Database& database, const En
                              fields ? std::move(*fields) : ledger::Fields()});
             return {};
         },
-        "SELECT a.entry, a.voided, e.core, e.body FROM state_amend AS a JOIN entry AS e ON e.id = "
-        "a.entry "
-        "WHERE a.target = ? ORDER BY a.entry",
+        "SELECT a.entry, a.voided, e.core, e.body FROM state_amend AS a JOIN entry AS e ON e.n "
+        "= " SPILE_ENTRY_NUMBER("a.entry") " WHERE a.target = ? ORDER BY a.entry",
         target));
     return found;
 }
@@ -181,8 +181,9 @@ Result<bool> isCorrectedUnseen(ledger::Database& database, const EntryId& id)
             seen.insert(seen.end(), core.overwrites.begin(), core.overwrites.end());
             return {};
         },
-        "SELECT e.core FROM state_void AS v JOIN entry AS e ON e.id = v.entry WHERE v.target = ? "
-        "AND v.voided = 0",
+        "SELECT e.core FROM state_void AS v JOIN entry AS e ON e.n = " SPILE_ENTRY_NUMBER(
+            "v.entry") " WHERE v.target = ? "
+                       "AND v.voided = 0",
         id));
     SPILE_ASSIGN(all, amendmentsOf(database, id));
     std::set<EntryId> known = replacedBy(all, seen);

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/ledger/entry_number.hpp"
+
 #include <array>
 #include <string_view>
 
@@ -170,9 +172,8 @@ inline constexpr std::string_view glassesOfFlight =
 inline constexpr std::string_view tastesOfFlight =
     "SELECT glass, person, entry FROM state_taste WHERE flight = ? AND voided = 0";
 inline constexpr std::string_view glassOfTaste =
-    "SELECT flight, glass FROM state_taste WHERE subject = (SELECT subject FROM entry WHERE id = "
-    "?1) "
-    "AND entry = ?1";
+    "SELECT flight, glass FROM state_taste WHERE subject = (SELECT subject FROM entry WHERE n "
+    "= " SPILE_ENTRY_NUMBER("?1") ") AND entry = ?1";
 
 // What speaks against a barrel: the look over it that was the latest in this fill, and what its
 // last tasting found. A tasting is all sheets of half a day.
@@ -232,8 +233,10 @@ inline constexpr std::string_view ownPhotosAfter =
 inline constexpr std::string_view lastTakenIn = "SELECT taken_ms, " SPILE_NAME(
     "state_device", "from_device") " FROM taken_in WHERE from_device = ? ORDER BY n DESC LIMIT 1";
 inline constexpr std::string_view heldByPeer =
-    "SELECT coalesce(max(e.seq), 0) FROM peer_head AS p JOIN entry AS e ON e.id = p.id "
-    "WHERE p.peer = ? AND p.device = (SELECT value FROM meta WHERE key = 'device')";
+    "SELECT coalesce(max(e.seq), 0) FROM peer_head AS p CROSS JOIN entry AS e "
+    "ON e.d = " SPILE_OWN_CHAIN
+    " AND e.seq = p.seq AND e.id = p.id WHERE p.peer = ? AND p.device = "
+    "(SELECT value FROM meta WHERE key = 'device')";
 inline constexpr std::string_view ownCountAfter =
     "SELECT count(*) FROM entry WHERE d = " SPILE_OWN_CHAIN " AND seq > ?";
 
@@ -244,7 +247,7 @@ inline constexpr std::string_view newestRecordOf =
 inline constexpr std::string_view newestRecords =
     "SELECT c.device, " SPILE_NAME("state_device", "c.device") ", c.device = (SELECT value FROM "
     "meta WHERE key = 'device'), e.core FROM device_chain AS c CROSS JOIN head AS h ON h.d = c.d "
-    "CROSS JOIN entry AS e ON e.id = h.id WHERE c.d > 0";
+    "CROSS JOIN entry AS e ON e.d = h.d AND e.seq = h.seq AND e.id = h.id WHERE c.d > 0";
 
 // Stays: see stays.hpp.
 inline constexpr std::string_view stayBarrel =

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/ledger/entry_number.hpp"
+
 #include <array>
 #include <string_view>
 
@@ -8,7 +10,7 @@ namespace spile::cellar::query_text {
 
 inline constexpr std::string_view unsettledRecords =
     "SELECT u.what, u.entry, e.kind, e.subject, c.device FROM state_unsettled AS u "
-    "JOIN entry AS e ON e.id = u.entry JOIN device_chain AS c ON c.d = e.d "
+    "JOIN entry AS e ON e.n = " SPILE_ENTRY_NUMBER("u.entry") " JOIN device_chain AS c ON c.d = e.d "
     "WHERE (u.what, u.entry) > (?, x'') AND u.what <= ? ORDER BY u.what, u.entry LIMIT ?";
 inline constexpr std::string_view unsettledBarrels =
     "SELECT what, entry FROM state_unsettled WHERE (what, entry) > (?, x'') AND what <= ? "

@@ -7,6 +7,7 @@
 #include "core/cellar/state_schema.hpp"
 #include "core/cellar/true_time.hpp"
 #include "core/ledger/cbor.hpp"
+#include "core/ledger/entry_number.hpp"
 
 #include <algorithm>
 
@@ -149,7 +150,7 @@ Result<void> State::refresh(Database& database, const EntryId& id)
                                     Bytes(body.begin(), body.end()), row.integer(2) != 0};
                    },
                    "SELECT core, body, EXISTS(SELECT 1 FROM set_aside WHERE set_aside.n = entry.n) "
-                   "FROM entry WHERE id = ?",
+                   "FROM entry WHERE n = " SPILE_ENTRY_NUMBER("?1"),
                    id));
     if (!found) {
         return {};  // it has not come yet; when it does, it finds its corrections

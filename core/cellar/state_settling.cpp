@@ -3,6 +3,7 @@
 #include "core/cellar/barrel_summary.hpp"
 #include "core/cellar/state.hpp"
 #include "core/cellar/true_time.hpp"
+#include "core/ledger/entry_number.hpp"
 
 #include <map>
 
@@ -19,14 +20,15 @@ Result<void> State::settleCorrections(Database& database)
     std::map<EntryId, int> awaited;                     // corrections of it, still to be looked at
     for (const EntryId& correction : corrections_) {
         for (std::optional<EntryId> next = correction; next && !targets.contains(*next);) {
-            SPILE_ASSIGN(target, database.first(
-                                     [](const Row& row) {
-                                         const std::string kind = row.text(0);
-                                         return kind == amendKind || kind == voidKind
-                                                    ? row.idIfAny<EntryId>(1)
-                                                    : std::nullopt;
-                                     },
-                                     "SELECT kind, target FROM entry WHERE id = ?", *next));
+            SPILE_ASSIGN(
+                target,
+                database.first(
+                    [](const Row& row) {
+                        const std::string kind = row.text(0);
+                        return kind == amendKind || kind == voidKind ? row.idIfAny<EntryId>(1)
+                                                                     : std::nullopt;
+                    },
+                    "SELECT kind, target FROM entry WHERE n = " SPILE_ENTRY_NUMBER("?1"), *next));
             const std::optional<EntryId> named = target.value_or(std::nullopt);
             targets[*next] = named;
             awaited.try_emplace(*next, 0);

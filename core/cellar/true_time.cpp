@@ -1,5 +1,7 @@
 #include "core/cellar/true_time.hpp"
 
+#include "core/ledger/entry_number.hpp"
+
 #include <algorithm>
 #include <set>
 #include <vector>
@@ -26,8 +28,9 @@ Result<std::vector<Found>> observationsOf(ledger::Database& database, const Devi
                  std::move(core.overwrites)});
             return {};
         },
-        "SELECT o.entry, o.since_boot_ms, o.at_ms, e.core FROM state_clock_observe AS o JOIN entry "
-        "AS e ON e.id = o.entry WHERE o.subject = ? AND o.boot = ? AND o.voided = 0 AND "
+        "SELECT o.entry, o.since_boot_ms, o.at_ms, e.core FROM state_clock_observe AS o JOIN "
+        "device_chain AS c ON c.device = o.device JOIN entry AS e ON e.d = c.d AND e.seq = o.seq "
+        "AND e.id = o.entry WHERE o.subject = ? AND o.boot = ? AND o.voided = 0 AND "
         "o.since_boot_ms IS NOT NULL ORDER BY o.when_ms DESC, o.device DESC, o.seq DESC, o.entry "
         "DESC",
         device, boot));
@@ -105,7 +108,7 @@ Result<CountedTimes> countedTimes(ledger::Database& database, const EntryId& id)
 {
     SPILE_ASSIGN(
         core, database.first([](const ledger::Row& row) { return ledger::decodeCore(row.blob(0)); },
-                             "SELECT core FROM entry WHERE id = ?", id));
+                             "SELECT core FROM entry WHERE n = " SPILE_ENTRY_NUMBER("?1"), id));
     if (!core) {
         return fail(ErrorCode::Damaged, "ledger.db", "a record is missing: " + id.hex());
     }

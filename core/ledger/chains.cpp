@@ -85,7 +85,7 @@ Result<bool> Chains::count(Chain& chain, const VerifiedEntry& entry)
     const Entry& core = entry.core;
     SPILE_TRY(database_.execute(
         "INSERT INTO entry(id, d, seq, kind, subject, target, at_ms, core, body, signature) "
-        "VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT(id) DO NOTHING",
+        "VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT(d, seq, id) DO NOTHING",
         entry.id, chain.d, static_cast<std::int64_t>(core.seq), core.kind, core.subject,
         core.target, toMs(core.eventTime()), entry.entry.core, entry.entry.body,
         entry.entry.signature));

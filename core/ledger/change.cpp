@@ -1,4 +1,5 @@
 #include "core/base/sha256.hpp"
+#include "core/ledger/entry_number.hpp"
 #include "core/ledger/ledger.hpp"
 
 #include <algorithm>
@@ -140,8 +141,9 @@ Result<Instant> Ledger::recordedAt(const EntryId& head)
         return Instant::min();
     }
     if (!latest_ || latest_->entry != head) {
-        SPILE_ASSIGN(core, database_.first([](const Row& row) { return decodeCore(row.blob(0)); },
-                                           "SELECT core FROM entry WHERE id = ?", head));
+        SPILE_ASSIGN(core, database_.first(
+                               [](const Row& row) { return decodeCore(row.blob(0)); },
+                               "SELECT core FROM entry WHERE n = " SPILE_ENTRY_NUMBER("?1"), head));
         if (!core) {
             return fail(ErrorCode::Damaged, "ledger.db", "this device's last record is missing");
         }

@@ -2,6 +2,7 @@
 
 #include "core/ledger/database.hpp"
 #include "core/ledger/entry.hpp"
+#include "core/ledger/entry_number.hpp"
 
 #include <string_view>
 #include <vector>
@@ -10,11 +11,14 @@
 /// row, so its bytes are hashed and verified anew.
 namespace spile::ledger {
 
-/// The entries after a row of table entry, as many as asked for; -1: all.
+/// The entries after a row of table entry, as many as asked for; -1: all. With each whether the
+/// entry before it in its chain is there and both indices find it.
 inline constexpr std::string_view storedEntries =
     "SELECT e.id, e.seq, e.kind, e.subject, e.target, e.at_ms, e.core, e.body, e.signature, "
-    "c.device, c.public_key, c.trusted, (SELECT p.seq FROM entry AS p WHERE p.id = (SELECT q.id "
-    "FROM entry AS q WHERE q.d = e.d AND q.seq = e.seq - 1 LIMIT 1)), e.n "
+    "c.device, c.public_key, c.trusted, (SELECT p.seq FROM entry AS q CROSS JOIN entry AS p "
+    "ON " SPILE_ID_PART("p.n") " = " SPILE_ID_PART("q.n") " AND " SPILE_ID_BEGINNING("p.id") " = "
+    SPILE_ID_BEGINNING("q.id") " AND p.id = q.id WHERE q.d = e.d AND q.seq = e.seq - 1 LIMIT 1), "
+    "e.n "
     "FROM entry AS e LEFT JOIN device_chain AS c USING(d) WHERE e.n > ? ORDER BY e.n LIMIT ?";
 inline constexpr int storedRowColumn = 13;
 

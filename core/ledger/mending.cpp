@@ -1,6 +1,7 @@
 #include "core/ledger/mending.hpp"
 
 #include "core/ledger/entry_check.hpp"
+#include "core/ledger/entry_number.hpp"
 #include "core/ledger/schema.hpp"
 
 #include <map>
@@ -95,7 +96,7 @@ private:
         for (const auto& [n, row] : spoilt_) {
             if (row.device == entry.core.device && row.seq == entry.core.seq) {
                 SPILE_ASSIGN(here,
-                             database_.integer(0, "SELECT 1 FROM entry WHERE id = ?", entry.id));
+                             database_.integer(0, "SELECT " SPILE_ENTRY_NUMBER("?1"), entry.id));
                 return here == 0 ? std::optional(n) : std::nullopt;
             }
         }

@@ -73,8 +73,9 @@ Result<std::optional<Head>> standsAt(Database& database, std::int64_t d, const D
         if (head.device != device) {
             continue;
         }
-        SPILE_ASSIGN(here,
-                     database.integer(0, "SELECT 1 FROM entry WHERE id = ? AND d = ?", head.id, d));
+        SPILE_ASSIGN(
+            here, database.integer(0, "SELECT 1 FROM entry WHERE d = ? AND seq = ? AND id = ?", d,
+                                   static_cast<std::int64_t>(head.seq), head.id));
         if (here == 0 || stands) {
             return std::optional<Head>();
         }

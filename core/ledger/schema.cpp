@@ -1,10 +1,40 @@
 #include "core/ledger/schema.hpp"
 
+#include "core/ledger/entry_number.hpp"
+
 #include <string>
 
 namespace spile::ledger {
 
 namespace {
+
+constexpr const char* entryColumns = R"sql((
+    n INTEGER PRIMARY KEY,
+    id BLOB NOT NULL CHECK(length(id) = 32),
+    d INTEGER NOT NULL REFERENCES device_chain(d),
+    seq INTEGER NOT NULL CHECK(seq >= 1),
+    kind TEXT NOT NULL,
+    subject BLOB NOT NULL CHECK(length(subject) = 16),
+    target BLOB CHECK(length(target) = 32),
+    at_ms INTEGER NOT NULL,
+    core BLOB NOT NULL,
+    body BLOB NOT NULL,
+    signature BLOB NOT NULL CHECK(length(signature) = 64)
+) STRICT;
+)sql";
+
+// An id says its device and its number there, so entry_chain lets no entry in twice. It grows at
+// the ends of chains and entry_id in its newest part: in a larger store, too, a day's entries meet
+// in few pages.
+constexpr const char* entryIndices = R"sql(
+CREATE UNIQUE INDEX entry_chain ON entry(d, seq, id);
+CREATE INDEX entry_id ON entry()sql" SPILE_ID_PART("n") ", " SPILE_ID_BEGINNING("id") R"sql();
+CREATE INDEX entry_target ON entry(target) WHERE target IS NOT NULL;
+CREATE INDEX entry_device ON entry(subject) WHERE kind = 'device';
+CREATE INDEX entry_trust ON entry(kind) WHERE kind IN ('adopt', 'cut_off', 'device', 'reinstate');
+CREATE TRIGGER entry_is_never_deleted BEFORE DELETE ON entry
+    BEGIN SELECT RAISE(ABORT, 'entries are append-only'); END;
+)sql";
 
 // In tables without row numbers the columns of the key stand first: integrity_check of SQLite 3.40
 // reports NULLs in others that come before them, where there are none.
@@ -25,26 +55,6 @@ CREATE TABLE device_chain(
 ) STRICT;
 CREATE INDEX device_limited ON device_chain(d) WHERE limited = 1;
 CREATE INDEX device_branched ON device_chain(d) WHERE branches > 1;
-
-CREATE TABLE entry(
-    n INTEGER PRIMARY KEY,
-    id BLOB NOT NULL UNIQUE CHECK(length(id) = 32),
-    d INTEGER NOT NULL REFERENCES device_chain(d),
-    seq INTEGER NOT NULL CHECK(seq >= 1),
-    kind TEXT NOT NULL,
-    subject BLOB NOT NULL CHECK(length(subject) = 16),
-    target BLOB CHECK(length(target) = 32),
-    at_ms INTEGER NOT NULL,
-    core BLOB NOT NULL,
-    body BLOB NOT NULL,
-    signature BLOB NOT NULL CHECK(length(signature) = 64)
-) STRICT;
-CREATE INDEX entry_chain ON entry(d, seq);
-CREATE INDEX entry_target ON entry(target) WHERE target IS NOT NULL;
-CREATE INDEX entry_device ON entry(subject) WHERE kind = 'device';
-CREATE INDEX entry_trust ON entry(kind) WHERE kind IN ('adopt', 'cut_off', 'device', 'reinstate');
-CREATE TRIGGER entry_is_never_deleted BEFORE DELETE ON entry
-    BEGIN SELECT RAISE(ABORT, 'entries are append-only'); END;
 
 CREATE TABLE head(
     d INTEGER NOT NULL REFERENCES device_chain(d),
@@ -145,12 +155,32 @@ CREATE INDEX set_aside_device ON set_aside(d, n);
 PRAGMA user_version=3;
 )sql";
 
+// What version 4 changed: ids are UNIQUE with their place in a chain, and not in an index of all.
+// SQLite takes no UNIQUE from a column, so the table is made anew and takes the name of the old
+// one.
+constexpr const char* entriesToTheirSuccessor = R"sql(
+INSERT INTO entry_anew SELECT n, id, d, seq, kind, subject, target, at_ms, core, body, signature
+    FROM entry ORDER BY n;
+DROP TABLE entry;
+ALTER TABLE entry_anew RENAME TO entry;
+)sql";
+
+Result<void> renewFromVersion3(Database& database)
+{
+    SPILE_TRY(database.run(std::string("CREATE TABLE entry_anew") + entryColumns));
+    SPILE_TRY(database.run(entriesToTheirSuccessor));
+    SPILE_TRY(database.run(entryIndices));
+    SPILE_TRY(database.run(entriesNeverChange));
+    return database.run("PRAGMA user_version=4;");
+}
+
 }  // namespace
 
 Result<void> createSchema(Database& database)
 {
     SPILE_TRY(database.run("PRAGMA application_id=" + std::to_string(applicationId) + ";"));
     SPILE_TRY(database.run(tables));
+    SPILE_TRY(database.run(std::string("CREATE TABLE entry") + entryColumns + entryIndices));
     SPILE_TRY(database.run(entriesNeverChange));
     // Last, so that a file without it is one that was never finished.
     return database.run("PRAGMA user_version=" + std::to_string(schemaVersion) + ";");
@@ -166,18 +196,35 @@ Result<std::int64_t> storedVersion(Database& database)
     return version;
 }
 
+namespace {
+
+Result<void> renewFrom(Database& database, std::int64_t version)
+{
+    SPILE_ASSIGN(transaction, Transaction::begin(database));
+    if (version < 2) {
+        SPILE_TRY(database.run(fromVersion1));
+    }
+    if (version < 3) {
+        SPILE_TRY(database.run(fromVersion2));
+    }
+    SPILE_TRY(renewFromVersion3(database));
+    return transaction.commit();
+}
+
+}  // namespace
+
 Result<void> renewSchema(Database& database)
 {
     SPILE_ASSIGN(version, database.integer(0, "PRAGMA user_version"));
     if (version >= schemaVersion) {
         return {};
     }
-    SPILE_ASSIGN(transaction, Transaction::begin(database));
-    if (version < 2) {
-        SPILE_TRY(database.run(fromVersion1));
-    }
-    SPILE_TRY(database.run(fromVersion2));
-    return transaction.commit();
+    // While table entry is exchanged, nothing may look at what refers to it: neither foreign keys
+    // nor the views of a state that is made anew afterwards. Inside a transaction this is ignored.
+    SPILE_TRY(database.run("PRAGMA foreign_keys=OFF; PRAGMA legacy_alter_table=ON;"));
+    auto renewed = renewFrom(database, version);
+    auto back = database.run("PRAGMA legacy_alter_table=OFF; PRAGMA foreign_keys=ON;");
+    return renewed ? std::move(back) : std::move(renewed);
 }
 
 }  // namespace spile::ledger

@@ -8,7 +8,7 @@ namespace spile::ledger {
 /// Marks the file as a Spile ledger ("SPIL").
 inline constexpr std::int64_t applicationId = 0x5350494c;
 /// Goes up by one with each migration of the ledger's own tables.
-inline constexpr std::int64_t schemaVersion = 3;
+inline constexpr std::int64_t schemaVersion = 4;
 
 /// Entries are append-only, but for the damaged one that is replaced by what it was.
 inline constexpr const char* entriesNeverChange =

@@ -1,5 +1,6 @@
 #include "core/ledger/take_in.hpp"
 
+#include "core/ledger/entry_number.hpp"
 #include "core/ledger/mending.hpp"
 #include "core/ledger/seal.hpp"
 
@@ -12,8 +13,8 @@ namespace {
 
 // How long other work waits at most for a slice and for its commit.
 constexpr Milliseconds waitMost{20};
-// Ids are random: a commit writes most pages of an index anew, however few entries it has, so the
-// fewer slices the better.
+// What is written of an entry lies all over the indices: a commit writes many pages anew, however
+// few entries it has, so the fewer slices the better.
 constexpr std::int64_t sliceMost = 20'000;
 constexpr std::int64_t sliceLeast = 250;
 
@@ -229,7 +230,7 @@ private:
             if (head.device != ledger_.device()) {
                 continue;
             }
-            SPILE_ASSIGN(here, database.integer(0, "SELECT 1 FROM entry WHERE id = ?", head.id));
+            SPILE_ASSIGN(here, database.integer(0, "SELECT " SPILE_ENTRY_NUMBER("?1"), head.id));
             if (here == 0) {
                 SPILE_TRY(askForNewKey(database));
             }

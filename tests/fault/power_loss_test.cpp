@@ -3,7 +3,11 @@
 // The calls that the disk gets are recorded once; then each moment is looked at with what a disk
 // may have left of what was not synced.
 #include "core/cellar/acts/exchanging.hpp"
+#include "core/ledger/schema.hpp"
 #include "tests/fault/recorded_cellar.hpp"
+#include "tests/support/old_store.hpp"
+
+#include <map>
 
 namespace spile::cellar {
 
@@ -245,6 +249,45 @@ TEST(Fault53_PowerLossInAMigration, LeavesTheOldStateOrTheNew)
         ASSERT_TRUE(cellar);
     }
     expectNothingWrong(lookAt(recorded, wrongAfterRenewal));
+}
+
+namespace {
+
+std::map<std::int64_t, int> versionsSeen;
+
+std::string wrongAfterNewTable(const Recorded& recorded, const Crash& crash, const Path& folder)
+{
+    {
+        auto left = ledger::Database::open((folder / "test.cellar" / "ledger.db").string(),
+                                           ledger::Database::Mode::Read);
+        ++versionsSeen[left ? left->integer(0, "PRAGMA user_version").value_or(0) : 0];
+    }
+    return wrongAfterRenewal(recorded, crash, folder);
+}
+
+}  // namespace
+
+// The table of entries itself is made anew.
+TEST(Fault53_PowerLossInAMigration, LeavesTheOldTableOfEntriesOrTheNew)
+{
+    Recorded recorded(109);
+    std::set<EntryId> all;
+    {
+        auto made = recorded.device.newCellar();
+        static_cast<void>(support::fillSmallCellar(*made));
+        all = entriesIn(*made);
+        ASSERT_TRUE(made->database().run(support::backToVersion3));
+    }
+    recorded.record();
+    for (const EntryId& id : all) {
+        recorded.disk->acknowledge(id.bytes());
+    }
+    ASSERT_TRUE(recorded.open());
+    versionsSeen.clear();
+    expectNothingWrong(lookAt(recorded, wrongAfterNewTable));
+    EXPECT_EQ(versionsSeen.size(), 2U);
+    EXPECT_GT(versionsSeen[3], 0) << "the old table was seen";
+    EXPECT_GT(versionsSeen[ledger::schemaVersion], 0) << "and the new one";
 }
 
 }  // namespace spile::cellar

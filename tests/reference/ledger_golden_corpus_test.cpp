@@ -1,6 +1,6 @@
 // More files that an earlier program wrote and every later one has to read: corrections, photos,
 // devices that were cut off and renewed, what is not understood, a gap, and a whole store. Made
-// once by SPILE_MAKE_GOLDEN=FOLDER and this test, of format 1 and of schema 3.
+// by SPILE_MAKE_GOLDEN=FOLDER and this test, of format 1; a store for each schema since 3.
 #include "core/cellar/acts/correcting.hpp"
 #include "core/cellar/acts/drawing.hpp"
 #include "core/cellar/acts/exchanging.hpp"
@@ -9,6 +9,7 @@
 #include "core/cellar/acts/trusting.hpp"
 #include "core/cellar/checking.hpp"
 #include "core/cellar/queries.hpp"
+#include "core/ledger/schema.hpp"
 #include "tests/support/day_file.hpp"
 #include "tests/support/fleet.hpp"
 #include "tests/support/libzip_archives.hpp"
@@ -157,7 +158,7 @@ void makeStore(const Path& folder)
     cellar.reset();
     const Bytes store = support::contentOf(device.cellarFolder() / "ledger.db");
     support::overwrite(
-        folder / "ledger-3.zip",
+        folder / ("ledger-" + std::to_string(ledger::schemaVersion) + ".zip"),
         support::libzipArchive({{"ledger.db", std::string(asText(store))}}, {.deflate = true}));
 }
 
@@ -210,11 +211,13 @@ TEST(GoldenCorpus, DayFileAfterAGapWaitsForTheOneBetween)
     EXPECT_EQ(support::recordBytes(*cellar).hex(), recordsWithBetween);
 }
 
-TEST(GoldenCorpus, StoreOfSchema3OpensAndGoesOn)
+class GoldenStore : public testing::TestWithParam<const char*> {};
+
+TEST_P(GoldenStore, OpensAndGoesOn)
 {
     support::TestDevice device(6);
     device.keys = keysOfStore();
-    const auto members = support::libzipContents(support::contentOf(golden("ledger-3.zip")), true);
+    const auto members = support::libzipContents(support::contentOf(golden(GetParam())), true);
     ASSERT_EQ(members.size(), 1U);
     for (const char* part : {"", "photos", "outbox"}) {
         ASSERT_TRUE(device.files.makeFolder(device.cellarFolder() / part));
@@ -236,5 +239,8 @@ TEST(GoldenCorpus, StoreOfSchema3OpensAndGoesOn)
     ASSERT_TRUE(joined);
     EXPECT_THAT(drawn(*joined), UnorderedElementsAre(120, 50));
 }
+
+INSTANTIATE_TEST_SUITE_P(OfEachSchema, GoldenStore,
+                         testing::Values("ledger-3.zip", "ledger-4.zip"));
 
 }  // namespace spile::cellar

@@ -2,6 +2,7 @@
 
 #include "core/base/sha256.hpp"
 #include "core/cellar/acts/exchanging.hpp"
+#include "core/ledger/entry_number.hpp"
 
 #include <algorithm>
 #include <stdexcept>
@@ -107,7 +108,7 @@ EntryId MemoryFleet::recordAs(Member& member, const ledger::SigningKey& key,
     if (head) {
         const auto before = valueOrThrow(change.database().first(
             [](const ledger::Row& row) { return ledger::decodeCore(row.blob(0))->recorded; },
-            "SELECT core FROM entry WHERE id = ?", head->id));
+            "SELECT core FROM entry WHERE n = " SPILE_ENTRY_NUMBER("?1"), head->id));
         core.recorded = std::max(core.recorded, *before);
     }
     core.at = entry.at;

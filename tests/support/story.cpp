@@ -2,6 +2,7 @@
 
 #include "core/cellar/effective.hpp"
 #include "core/cellar/field.hpp"
+#include "core/ledger/entry_number.hpp"
 
 #include <algorithm>
 #include <stdexcept>
@@ -190,7 +191,7 @@ void Story::keep(Holder& at, const EntryId& id)
             naive_[id] = std::make_shared<NaiveEntry>(NaiveEntry{decoded, entry.body});
             return Result<void>();
         },
-        "SELECT core, body, signature FROM entry WHERE id = ?", id));
+        "SELECT core, body, signature FROM entry WHERE n = " SPILE_ENTRY_NUMBER("?1"), id));
     if (!verified_.contains(id)) {
         throw std::runtime_error("what was recorded is not there: " + id.hex());
     }

@@ -1,37 +1,24 @@
 // A cellar that an earlier version left behind opens, keeps what is in it and gets what is new.
+#include "core/cellar/acts/correcting.hpp"
 #include "core/cellar/acts/exchanging.hpp"
 #include "core/cellar/acts/registering.hpp"
 #include "core/cellar/acts/sheet.hpp"
+#include "core/cellar/checking.hpp"
 #include "core/cellar/exporting.hpp"
 #include "core/cellar/journal.hpp"
 #include "core/cellar/queries.hpp"
 #include "core/ledger/schema.hpp"
 #include "tests/support/faulty_file_system.hpp"
+#include "tests/support/old_store.hpp"
 #include "tests/support/small_cellar.hpp"
 
 #include <gmock/gmock.h>
+#include <map>
+#include <set>
 
 namespace spile::cellar {
 
 namespace {
-
-// Takes away what later versions of the ledger and of the state brought.
-constexpr const char* backToVersion1 = R"sql(
-DROP TABLE set_aside;
-DROP INDEX entry_trust;
-DROP INDEX device_limited;
-DROP INDEX device_branched;
-ALTER TABLE device_chain DROP COLUMN limited;
-ALTER TABLE device_chain DROP COLUMN branches;
-DROP INDEX taken_in_from;
-DROP INDEX handed_out_own;
-ALTER TABLE handed_out DROP COLUMN own_seq;
-ALTER TABLE sheet DROP COLUMN step;
-DROP TABLE state_barrel_now;
-CREATE TABLE state_barrel_now(subject BLOB PRIMARY KEY, code TEXT NOT NULL) STRICT, WITHOUT ROWID;
-UPDATE meta SET value = 1 WHERE key = 'projection';
-PRAGMA user_version=1;
-)sql";
 
 // What a version to come may do to the tables: the state's have another shape.
 constexpr const char* toTheNextVersion = R"sql(
@@ -50,7 +37,97 @@ std::vector<std::string> copiesIn(support::TestDevice& device)
     return names;
 }
 
+void makeOld(Cellar& cellar, const char* script)
+{
+    const auto made = cellar.database().run(script);
+    ASSERT_TRUE(made) << support::textOf(made.error());
+}
+
+// All rows of all tables, as text.
+std::map<std::string, std::vector<std::string>> rowsIn(ledger::Database& database)
+{
+    std::map<std::string, std::vector<std::string>> rows;
+    EXPECT_TRUE(database.eachOnce(
+        [&](const ledger::Row& table) {
+            auto& of = rows[table.text(0)];
+            return database.eachOnce(
+                [&](const ledger::Row& row) {
+                    std::string line;
+                    for (int column = 0; column < row.columns(); ++column) {
+                        line += row.text(column) + '|';
+                    }
+                    of.push_back(line);
+                    return Result<void>();
+                },
+                "SELECT * FROM " + table.text(0));
+        },
+        "SELECT name FROM sqlite_schema WHERE type = 'table'"));
+    return rows;
+}
+
+// What the tables, indices, triggers and views are, without the marks that a renaming leaves.
+std::set<std::string> schemaIn(ledger::Database& database)
+{
+    std::set<std::string> all;
+    EXPECT_TRUE(database.eachOnce(
+        [&](const ledger::Row& row) {
+            std::string sql = row.text(0);
+            std::erase(sql, '"');
+            all.insert(std::move(sql));
+            return Result<void>();
+        },
+        "SELECT sql FROM sqlite_schema WHERE sql IS NOT NULL"));
+    return all;
+}
+
+Path golden(const std::string& name)
+{
+    return Path(SPILE_SOURCE_DIR) / "tests/fixtures/golden" / name;
+}
+
 }  // namespace
+
+// With corrections, a photo, a record set aside, one that waits, and a branched chain.
+TEST(OldStore, OfVersion3KeepsEachRowAndAnswersAsBefore)
+{
+    support::TestDevice device(90);
+    auto cellar = device.join(golden("all-1.spile"));
+    ASSERT_TRUE(takeIn(*cellar, golden("gap-1.spile")));
+    ledger::Database* database = &cellar->database();
+    for (const char* some :
+         {"SELECT count(*) FROM set_aside", "SELECT count(*) FROM waiting",
+          "SELECT count(*) FROM entry_photo", "SELECT max(branches) - 1 FROM device_chain",
+          "SELECT count(*) FROM state_amend", "SELECT count(*) FROM state_void"}) {
+        EXPECT_GT(*database->integer(0, some), 0) << some;
+    }
+    const auto rows = rowsIn(*database);
+    const auto schema = schemaIn(*database);
+    const auto root = *stateRoot(*cellar);
+    makeOld(*cellar, support::backToVersion3);
+    EXPECT_NE(schemaIn(*database), schema);
+    cellar.reset();
+
+    cellar = device.reopen();
+    database = &cellar->database();
+    EXPECT_THAT(copiesIn(device), testing::ElementsAre("ledger-v3-2025-09-01.db"));
+    EXPECT_EQ(*database->integer(0, "PRAGMA user_version"), ledger::schemaVersion);
+    EXPECT_EQ(*database->integer(0, "PRAGMA foreign_keys"), 1);
+    EXPECT_EQ(*database->integer(0, "PRAGMA legacy_alter_table"), 0);
+    EXPECT_EQ(*database->integer(0, "SELECT count(*) FROM pragma_foreign_key_check"), 0);
+    EXPECT_EQ(rowsIn(*database), rows);
+    EXPECT_EQ(schemaIn(*database), schema);
+    EXPECT_EQ(*stateRoot(*cellar), root);
+    EXPECT_EQ(support::problemsOf(*cellar), "");
+    EXPECT_FALSE(database->run("DELETE FROM entry"));
+    EXPECT_FALSE(database->run("UPDATE entry SET seq = seq + 1"));
+    // What waits for an entry before it finds it, and a record that is corrected is found.
+    EXPECT_EQ(takeIn(*cellar, golden("between-1.spile"))->added, 2U);
+    EXPECT_EQ(*database->integer(0, "SELECT count(*) FROM waiting"), 0);
+    const auto draw = database->first([](const ledger::Row& row) { return row.id<EntryId>(0); },
+                                      "SELECT entry FROM state_draw LIMIT 1");
+    EXPECT_TRUE(voidEntry(*cellar, **draw));
+    EXPECT_EQ(support::problemsOf(*cellar), "");
+}
 
 TEST(OldStore, OpensWithItsRecordsItsSheetsAndWhatIsNew)
 {
@@ -61,8 +138,8 @@ TEST(OldStore, OpensWithItsRecordsItsSheetsAndWhatIsNew)
     ASSERT_TRUE(tapScore(*cellar, sheet, "oak", 7));
     ASSERT_TRUE(handOut(*cellar, device.folder.path() / "day.spile", {}));
     const std::uint64_t all = ownActs(cellar->database(), fromTheNewest, 1)->at(0).seq;
-    const auto broken = cellar->database().run(backToVersion1);
-    ASSERT_TRUE(broken) << support::textOf(broken.error());
+    makeOld(*cellar, support::backToVersion3);
+    makeOld(*cellar, support::backToVersion1);
     cellar.reset();
 
     cellar = device.reopen();
@@ -91,7 +168,8 @@ TEST(OldStore, IsLeftAsItIsWhereThereIsNoRoomForItsCopy)
 {
     support::TestDevice device(88);
     auto cellar = device.newCellar();
-    ASSERT_TRUE(cellar->database().run(backToVersion1));
+    makeOld(*cellar, support::backToVersion3);
+    makeOld(*cellar, support::backToVersion1);
     ASSERT_TRUE(cellar->database().checkpoint(0));
     cellar.reset();
     const Sha256 before = support::storedBytes(device.cellarFolder());

@@ -1,6 +1,7 @@
 #include "core/cellar/acts/correcting.hpp"
 
 #include "core/cellar/effective.hpp"
+#include "core/ledger/entry_number.hpp"
 
 #include <algorithm>
 
@@ -15,11 +16,12 @@ struct Corrected {
 
 Result<Corrected> needEntry(Cellar& cellar, const EntryId& id)
 {
-    SPILE_ASSIGN(found, cellar.database().first(
-                            [](const ledger::Row& row) {
-                                return Corrected{row.text(0), row.id<SubjectId>(1)};
-                            },
-                            "SELECT kind, subject FROM entry WHERE id = ?", id));
+    SPILE_ASSIGN(found,
+                 cellar.database().first(
+                     [](const ledger::Row& row) {
+                         return Corrected{row.text(0), row.id<SubjectId>(1)};
+                     },
+                     "SELECT kind, subject FROM entry WHERE n = " SPILE_ENTRY_NUMBER("?1"), id));
     if (!found) {
         return fail(ErrorCode::NotFound, "record", id.hex(), "one that is in the cellar");
     }

@@ -1,5 +1,6 @@
 #include "core/cellar/acts/trusting.hpp"
 
+#include "core/ledger/entry_number.hpp"
 #include "core/ledger/trust.hpp"
 
 #include <algorithm>
@@ -89,10 +90,13 @@ Result<std::vector<EntryId>> adopt(Cellar& cellar, const std::vector<EntryId>& e
     SPILE_TRY(needMayAdmit(cellar, "adopt"));
     std::vector<ledger::NewEntry> made;
     for (const EntryId& id : entries) {
-        SPILE_ASSIGN(subject,
-                     cellar.database().first(
-                         [](const Row& row) { return row.id<SubjectId>(0); },
-                         "SELECT subject FROM entry JOIN set_aside USING(n) WHERE id = ?", id));
+        SPILE_ASSIGN(
+            subject,
+            cellar.database().first(
+                [](const Row& row) { return row.id<SubjectId>(0); },
+                "SELECT subject FROM entry JOIN set_aside USING(n) WHERE n = " SPILE_ENTRY_NUMBER(
+                    "?1"),
+                id));
         if (!subject) {
             return fail(ErrorCode::NotFound, "record", id.hex().substr(0, 8),
                         "one that is set aside");
