@@ -85,7 +85,7 @@ std::vector<ExportedTable> exportedTables()
     for (const KindSpec& kind : allKinds()) {
         ExportedTable table{std::string(kind.kind),
                             std::string(kind.kind),
-                            {"entry", "subject", "device", "seq", "at_ms"}};
+                            {"entry", "subject", "device", "seq", "at_ms", "clock_ms"}};
         for (const KindField& field : kind.fields) {
             const FieldSpec& spec = specOf(field.field);
             if (spec.type != FieldType::List) {

@@ -44,7 +44,7 @@ using Cell = std::variant<std::monostate, std::int64_t, std::string>;
 struct ExportedTable {
     std::string name;  // the kind, or the kind and its list field
     std::string kind;
-    std::vector<std::string> columns;  // the first are entry, subject, device, seq, at_ms
+    std::vector<std::string> columns;  // the first: entry, subject, device, seq, at_ms, clock_ms
 };
 [[nodiscard]] std::vector<ExportedTable> exportedTables();
 [[nodiscard]] Result<void> eachRow(ledger::Database& database, const ExportedTable& table,

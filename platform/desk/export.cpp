@@ -16,17 +16,19 @@ using nlohmann::json;
 
 namespace {
 
-constexpr const char* readme =
-    "What this folder holds: all records of a cellar, in plain text.\n\n"
-    "records.jsonl   every record as it was made, a JSON object a line, device by device. \"id\" "
-    "is\n"
-    "                the SHA-256 of what was signed; \"target\" names the record that one amends,\n"
-    "                voids or answers. A quantity's unit is in its name: volume_ml, temp_mc "
-    "(1/1000\n"
-    "                of a degree Celsius), sg_e4 (specific gravity times 10,000).\n"
-    "tables/*.csv    the same by kind, with all corrections in them and without what was voided.\n"
-    "photos/         each photo under the SHA-256 of its bytes.\n"
-    "damaged.txt     only if a disk has spoilt something: what is left out, a line each.\n";
+constexpr const char* readme = R"(What this folder holds: all records of a cellar, in plain text.
+
+records.jsonl   every record as it was made, a JSON object a line, device by device. "id" is
+                the SHA-256 of what was signed; "target" names the record that one amends,
+                voids or answers. A quantity's unit is in its name: volume_ml, temp_mc (1/1000
+                of a degree Celsius), sg_e4 (specific gravity times 10,000).
+tables/*.csv    the same by kind, with all corrections in them and without what was voided.
+                Moments, such as "at_ms", are milliseconds since 1970-01-01 00:00 UTC. Where a
+                device's clock was wrong and "at_ms" was set right, "clock_ms" is what the clock
+                had said; else it is empty. In records.jsonl times are as the clock said them.
+photos/         each photo under the SHA-256 of its bytes.
+damaged.txt     only if a disk has spoilt something: what is left out, a line each.
+)";
 
 json jsonOf(const ledger::Value& value, std::span<const cellar::ItemColumn> items);
 
