@@ -338,14 +338,17 @@ KindStatements statementsOf(const KindSpec& kind)
         names += ", " + std::string(spec.name);
         places += ", ?";
     }
-    made.create = "CREATE %TEMP% TABLE " + table + "(" + columns + ", PRIMARY KEY(" +
-                  std::string(keyOf(kind)) + ")) STRICT, WITHOUT ROWID;\nCREATE INDEX %SCHEMA%" +
-                  table + "_subject ON " + table +
-                  "(subject, when_ms, device, seq) WHERE voided = 0;\n";
     const auto has = [&](Field field) {
         return std::any_of(kind.fields.begin(), kind.fields.end(),
                            [&](const KindField& own) { return own.field == field; });
     };
+    // What was drawn is summed from the index alone, for which SQLite 3.40 wants `voided` there,
+    // too.
+    const std::string summed = has(Field::VolumeMl) ? ", volume_ml, voided" : "";
+    made.create = "CREATE %TEMP% TABLE " + table + "(" + columns + ", PRIMARY KEY(" +
+                  std::string(keyOf(kind)) + ")) STRICT, WITHOUT ROWID;\nCREATE INDEX %SCHEMA%" +
+                  table + "_subject ON " + table + "(subject, when_ms, device, seq" + summed +
+                  ") WHERE voided = 0;\n";
     if (has(Field::Flight) || has(Field::Glasses)) {
         std::string index(has(Field::Flight) ? flightIndex : timeIndex);
         replaceAll(index, "TABLE", table);

@@ -5,7 +5,7 @@
 namespace spile::cellar {
 
 /// Goes up whenever a state table or the meaning of an entry changes; the tables are then rebuilt.
-inline constexpr std::int64_t stateVersion = 10;
+inline constexpr std::int64_t stateVersion = 11;
 
 [[nodiscard]] KindStatements statementsOf(const KindSpec& kind);
 

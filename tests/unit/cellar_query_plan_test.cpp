@@ -67,6 +67,17 @@ TEST(QueryPlan, OfEveryPagedQuerySortsNothing)
     EXPECT_EQ(paged, 20);
 }
 
+TEST(QueryPlan, OfWhatWasDrawnReadsNoRowOfADraw)
+{
+    support::Fleet fleet(1);
+    for (const char* table : {"state_draw", "state_top_up"}) {
+        const auto plan = planOf(fleet.cellar(0).database(),
+                                 "SELECT sum(volume_ml) FROM " + std::string(table) +
+                                     " WHERE subject = ? AND voided = 0 AND when_ms >= ?");
+        EXPECT_TRUE(hasLine(plan, "USING COVERING INDEX")) << table;
+    }
+}
+
 TEST(QueryPlan, ShowsAScanWhereThereIsOne)
 {
     support::Fleet fleet(1);
