@@ -93,7 +93,12 @@ private:
 
     Result<void> checkSetAside()
     {
-        SPILE_ASSIGN(standing, ledger::standingOf(reader_));
+        auto found = ledger::standingOf(reader_);
+        if (!found && ledger::isOfContent(found.error())) {
+            problem("records set aside", "it cannot be said which", "mend what is damaged first");
+            return {};
+        }
+        SPILE_ASSIGN(standing, std::move(found));
         std::vector<DeviceId> devices;
         SPILE_TRY(reader_.each(
             [&](const Row& row) {

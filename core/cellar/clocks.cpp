@@ -16,16 +16,20 @@ struct Newest {
     ledger::Entry core;
 };
 
-// The newest record of each branch of each device.
+// The newest record of each branch of each device, if it counts. The owner's key has no clock: it
+// signs on any machine.
 Result<std::vector<Newest>> newestOfAll(Database& database)
 {
     std::vector<Newest> all;
     SPILE_TRY(database.each(
         [&](const Row& row) -> Result<void> {
-            SPILE_ASSIGN(core, ledger::decodeCore(row.blob(3)));
+            auto core = ledger::decodeCore(row.blob(3));
+            if (!core) {
+                return {};  // damaged; those of the others can be told
+            }
             const auto device = row.id<DeviceId>(0);
             all.push_back({device, row.isNull(1) ? device.hex().substr(0, 8) : row.text(1),
-                           row.integer(2) != 0, std::move(core)});
+                           row.integer(2) != 0, std::move(*core)});
             return {};
         },
         query_text::newestRecords));

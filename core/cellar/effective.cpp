@@ -29,10 +29,13 @@ Result<std::vector<Amendment>> amendmentsOf(ledger::Database& database, const En
     std::vector<Amendment> found;
     SPILE_TRY(database.each(
         [&](const ledger::Row& row) -> Result<void> {
-            SPILE_ASSIGN(core, ledger::decodeCore(row.blob(2)));
+            auto core = ledger::decodeCore(row.blob(2));
+            if (!core) {
+                return {};  // damaged; other corrections come in
+            }
             // A body of another shape, from a newer version, corrects nothing here.
             auto fields = ledger::decodeFields(row.blob(3));
-            found.push_back({row.id<EntryId>(0), row.integer(1) != 0, std::move(core),
+            found.push_back({row.id<EntryId>(0), row.integer(1) != 0, std::move(*core),
                              fields ? std::move(*fields) : ledger::Fields()});
             return {};
         },
@@ -177,8 +180,9 @@ Result<bool> isCorrectedUnseen(ledger::Database& database, const EntryId& id)
     std::vector<EntryId> seen;  // by one of those who took it back
     SPILE_TRY(database.each(
         [&](const ledger::Row& row) -> Result<void> {
-            SPILE_ASSIGN(core, ledger::decodeCore(row.blob(0)));
-            seen.insert(seen.end(), core.overwrites.begin(), core.overwrites.end());
+            if (const auto core = ledger::decodeCore(row.blob(0))) {
+                seen.insert(seen.end(), core->overwrites.begin(), core->overwrites.end());
+            }
             return {};
         },
         "SELECT e.core FROM state_void AS v JOIN entry AS e ON e.id = v.entry WHERE v.target = ? "

@@ -56,18 +56,24 @@ std::string csvCell(const Cell& cell)
     return quoted + "\"";
 }
 
-Result<void> eachEntry(Database& database,
-                       const std::function<Result<void>(const ExportedEntry&)>& use)
+Result<std::uint64_t> eachEntry(Database& database,
+                                const std::function<Result<void>(const ExportedEntry&)>& use)
 {
-    return database.each(
+    std::uint64_t unreadable = 0;
+    SPILE_TRY(database.each(
         [&](const Row& row) -> Result<void> {
-            SPILE_ASSIGN(core, ledger::decodeCore(row.blob(1)));
+            auto core = ledger::decodeCore(row.blob(1));
+            if (!core) {
+                ++unreadable;
+                return {};
+            }
             // A body of another shape, from a newer version, is exported without fields.
             const auto fields = ledger::decodeFields(row.blob(2));
-            return use({row.id<EntryId>(0), std::move(core),
+            return use({row.id<EntryId>(0), std::move(*core),
                         fields ? namedFields(*fields) : std::vector<NamedValue>()});
         },
-        "SELECT id, core, body FROM entry ORDER BY d, seq, id");
+        "SELECT id, core, body FROM entry ORDER BY d, seq, id"));
+    return unreadable;
 }
 
 std::vector<ExportedTable> exportedTables()
@@ -76,7 +82,7 @@ std::vector<ExportedTable> exportedTables()
     for (const KindSpec& kind : allKinds()) {
         ExportedTable table{std::string(kind.kind),
                             std::string(kind.kind),
-                            {"entry", "subject", "device", "seq", "at_ms"}};
+                            {"entry", "subject", "device", "seq", "at_ms", "clock_ms"}};
         for (const KindField& field : kind.fields) {
             const FieldSpec& spec = specOf(field.field);
             if (spec.type != FieldType::List) {

@@ -28,9 +28,10 @@ struct ExportedEntry {
     ledger::Entry core;
     std::vector<NamedValue> fields;
 };
-/// All entries that count, chain by chain; first those of the device heard of first.
-[[nodiscard]] Result<void> eachEntry(ledger::Database& database,
-                                     const std::function<Result<void>(const ExportedEntry&)>& use);
+/// All entries that count, chain by chain; first those of the device heard of first. Return how
+/// many are damaged so that they cannot be read.
+[[nodiscard]] Result<std::uint64_t> eachEntry(
+    ledger::Database& database, const std::function<Result<void>(const ExportedEntry&)>& use);
 
 /// A cell of a table: nothing, an integer, text, or an id in hexadecimal digits.
 using Cell = std::variant<std::monostate, std::int64_t, std::string>;
@@ -42,7 +43,7 @@ using Cell = std::variant<std::monostate, std::int64_t, std::string>;
 struct ExportedTable {
     std::string name;  // the kind, or the kind and its list field
     std::string kind;
-    std::vector<std::string> columns;  // the first are entry, subject, device, seq, at_ms
+    std::vector<std::string> columns;  // the first: entry, subject, device, seq, at_ms, clock_ms
 };
 [[nodiscard]] std::vector<ExportedTable> exportedTables();
 [[nodiscard]] Result<void> eachRow(ledger::Database& database, const ExportedTable& table,

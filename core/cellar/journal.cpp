@@ -150,8 +150,11 @@ Result<std::vector<OwnAct>> ownActs(Database& database, std::uint64_t beforeSeq,
         query_text::ownActs, static_cast<std::int64_t>(beforeSeq), limit));
     std::vector<OwnAct> acts;
     for (FoundAct& one : found) {
-        SPILE_ASSIGN(core, ledger::decodeCore(one.core));
-        SPILE_ASSIGN(times, countedTimes(database, core));
+        const auto core = ledger::decodeCore(one.core);
+        if (!core) {
+            continue;  // damaged
+        }
+        SPILE_ASSIGN(times, countedTimes(database, *core));
         one.act.at = times.at;
         one.act.recorded = times.recorded;
         one.act.clock = times.clock;
@@ -160,7 +163,7 @@ Result<std::vector<OwnAct>> ownActs(Database& database, std::uint64_t beforeSeq,
                                                 said ? std::move(*said) : ledger::Fields()));
         one.act.amended = effective.amended;
         SPILE_TRY(describe(database, effective.fields, one.act));
-        SPILE_TRY(readGlass(database, core, effective.fields, one.act));
+        SPILE_TRY(readGlass(database, *core, effective.fields, one.act));
         acts.push_back(std::move(one.act));
     }
     return acts;

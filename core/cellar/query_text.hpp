@@ -244,7 +244,9 @@ inline constexpr std::string_view newestRecordOf =
 inline constexpr std::string_view newestRecords =
     "SELECT c.device, " SPILE_NAME("state_device", "c.device") ", c.device = (SELECT value FROM "
     "meta WHERE key = 'device'), e.core FROM device_chain AS c CROSS JOIN head AS h ON h.d = c.d "
-    "CROSS JOIN entry AS e ON e.id = h.id WHERE c.d > 0";
+    "CROSS JOIN entry AS e ON e.id = h.id WHERE c.d > 0 "
+    "AND c.device <> (SELECT value FROM meta WHERE key = 'cellar') AND e.n NOT IN (SELECT n FROM "
+    "set_aside)";
 
 // Stays: see stays.hpp.
 inline constexpr std::string_view stayBarrel =

@@ -154,7 +154,11 @@ Result<void> State::refresh(Database& database, const EntryId& id)
     if (!found) {
         return {};  // it has not come yet; when it does, it finds its corrections
     }
-    SPILE_ASSIGN(core, ledger::decodeCore(found->core));
+    const auto decoded = ledger::decodeCore(found->core);
+    if (!decoded) {
+        return {};  // damaged; when it is mended, the state is made anew
+    }
+    const ledger::Entry& core = *decoded;
     if (found->setAside) {
         return removeAll(database, id, core);
     }

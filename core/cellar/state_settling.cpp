@@ -77,9 +77,9 @@ Result<void> State::settleClocks(Database& database)
         std::vector<EntryId> records;
         SPILE_TRY(database.each(
             [&, &wanted = boot](const Row& row) -> Result<void> {
-                SPILE_ASSIGN(core, ledger::decodeCore(row.blob(1)));
-                if (core.boot == wanted && core.kind != observeKind && core.kind != amendKind &&
-                    core.kind != voidKind) {
+                const auto core = ledger::decodeCore(row.blob(1));
+                if (core && core->boot == wanted && core->kind != observeKind &&
+                    core->kind != amendKind && core->kind != voidKind) {
                     records.push_back(row.id<EntryId>(0));
                 }
                 return {};

@@ -20,10 +20,13 @@ Result<std::vector<Found>> observationsOf(ledger::Database& database, const Devi
     std::vector<Found> all;
     SPILE_TRY(database.each(
         [&](const ledger::Row& row) -> Result<void> {
-            SPILE_ASSIGN(core, ledger::decodeCore(row.blob(3)));
+            auto core = ledger::decodeCore(row.blob(3));
+            if (!core) {
+                return {};  // damaged; its device records on
+            }
             all.push_back(
                 {{row.id<EntryId>(0), Milliseconds(row.integer(1)), instantFromMs(row.integer(2))},
-                 std::move(core.overwrites)});
+                 std::move(core->overwrites)});
             return {};
         },
         "SELECT o.entry, o.since_boot_ms, o.at_ms, e.core FROM state_clock_observe AS o JOIN entry "

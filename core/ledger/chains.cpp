@@ -252,12 +252,16 @@ Result<bool> Chains::linkOne(Chain& chain, const WaitingRow& waiting)
                                                    Bytes(body.begin(), body.end())};
                             },
                             "SELECT core, body, signature FROM waiting WHERE n = ?", waiting.n));
-    SPILE_ASSIGN(core, decodeCore(found->core));
-    SPILE_ASSIGN(linked, isLinked(chain, core));
+    auto core = decodeCore(found->core);
+    if (!core) {  // damaged: whoever has it hands it out again
+        SPILE_TRY(database_.execute("DELETE FROM waiting WHERE n = ?", waiting.n));
+        return false;
+    }
+    SPILE_ASSIGN(linked, isLinked(chain, *core));
     if (!linked) {
         return false;
     }
-    SPILE_TRY(count(chain, VerifiedEntry{std::move(*found), waiting.id, std::move(core)}));
+    SPILE_TRY(count(chain, VerifiedEntry{std::move(*found), waiting.id, std::move(*core)}));
     SPILE_TRY(database_.execute("DELETE FROM waiting WHERE n = ?", waiting.n));
     return true;
 }

@@ -145,10 +145,8 @@ Result<Instant> Ledger::recordedAt(const EntryId& head)
         if (!core) {
             return fail(ErrorCode::Damaged, "ledger.db", "this device's last record is missing");
         }
-        if (!*core) {
-            return passOn(*core);
-        }
-        latest_ = {head, (**core).recorded};
+        // Where it is damaged there is only the clock to go by.
+        latest_ = {head, *core ? (**core).recorded : earliestTime};
     }
     return latest_->at;
 }

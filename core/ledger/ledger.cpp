@@ -260,9 +260,11 @@ Result<void> replay(Database& database, Projection& projection)
 {
     SPILE_TRY(database.each(
         [&](const Row& row) -> Result<void> {
-            SPILE_ASSIGN(core, decodeCore(row.blob(2)));
-            return projection.apply(
-                database, CountedEntry{row.integer(0), row.id<EntryId>(1), core, row.blob(3)});
+            const auto core = decodeCore(row.blob(2));
+            return core
+                       ? projection.apply(database, CountedEntry{row.integer(0), row.id<EntryId>(1),
+                                                                 *core, row.blob(3)})
+                       : Result<void>();  // damaged; with the others the cellar is of use
         },
         "SELECT n, id, core, body FROM entry WHERE n NOT IN (SELECT n FROM set_aside) ORDER BY n"));
     return projection.settle(database);

@@ -21,14 +21,36 @@ public:
 
     Result<std::uint64_t> run()
     {
-        SPILE_ASSIGN(change, ledger_.change());
-        // An index may be what is damaged; and with those that are sound, rows can be replaced.
-        SPILE_TRY(database_.run("REINDEX entry;"));
+        SPILE_TRY(makeIndicesAnew());
         SPILE_TRY(findSpoilt());
+        return replaceAll();
+    }
+
+private:
+    struct Spoilt {
+        EntryId id;
+        DeviceId device;
+        std::uint64_t seq = 0;
+    };
+
+    // An index may be what is damaged; and with those that are sound, rows can be replaced.
+    Result<void> makeIndicesAnew()
+    {
+        SPILE_ASSIGN(change, ledger_.change());
+        SPILE_TRY(database_.run("REINDEX entry;"));
+        return change.commit();
+    }
+
+    Result<std::uint64_t> replaceAll()
+    {
+        SPILE_ASSIGN(change, ledger_.change());
         SPILE_TRY(database_.run(entriesMayChange));
         SPILE_TRY(bundle_.eachEntry(
             [&](VerifiedEntry&& entry) { return replaceIfSpoilt(change.chains(), entry); }));
         SPILE_TRY(database_.run(entriesNeverChange));
+        if (mended_ == 0 && !spoilt_.empty()) {
+            return mended_;  // the file has none of it
+        }
         SPILE_TRY(ledger_.makeStateAnew(change));
         if (spoilt_.empty()) {
             for (const std::string_view key : {damageFound, damageFoundBefore}) {
@@ -39,29 +61,30 @@ public:
         return mended_;
     }
 
-private:
-    struct Spoilt {
-        EntryId id;
-        DeviceId device;
-        std::uint64_t seq = 0;
-    };
-
+    // Part by part; the last is not full. Between two of them other work runs, which may record, so
+    // that no statement and no transaction is open then.
     Result<void> findSpoilt()
     {
+        constexpr std::uint64_t atOnce = 256;
         std::uint64_t done = 0;
-        return database_.each(
-            [&](const Row& row) -> Result<void> {
-                if (!wrongWith(row, ledger_.cellar().id).empty()) {
-                    spoilt_[row.integer(storedRowColumn)] = {
-                        row.id<EntryId>(0), row.id<DeviceId>(9),
-                        static_cast<std::uint64_t>(row.integer(1))};
-                }
-                constexpr std::uint64_t reportEvery = 256;
-                return ++done % reportEvery != 0 || job_.advance(done, done)
-                           ? Result<void>()
-                           : fail(ErrorCode::Cancelled, "day file");
-            },
-            storedEntries, 0, -1);
+        std::int64_t last = 0;
+        for (std::uint64_t whole = 0; done == whole; whole += atOnce) {
+            SPILE_TRY(database_.each(
+                [&](const Row& row) {
+                    ++done;
+                    last = row.integer(storedRowColumn);
+                    if (!wrongWith(row, ledger_.cellar().id).empty()) {
+                        spoilt_[last] = {row.id<EntryId>(0), row.id<DeviceId>(9),
+                                         static_cast<std::uint64_t>(row.integer(1))};
+                    }
+                    return Result<void>();
+                },
+                storedEntries, last, std::int64_t{atOnce}));
+            if (!job_.advance(done, done)) {
+                return fail(ErrorCode::Cancelled, "day file");
+            }
+        }
+        return {};
     }
 
     // The row that `entry` was; by its place in the chain, unless another row is the entry.

@@ -17,8 +17,8 @@ inline constexpr std::string_view damageFoundBefore = "verified found before";
 
 /// If damage has been noted, verify all entries, make the indices anew and replace what is damaged
 /// by what `bundle` has of it; then make the state anew and forget the note if nothing is left.
-/// Return how many entries were replaced. All of it or nothing, in one transaction; nothing if no
-/// state can be made of what is left damaged. Requires `bundle` to be verified.
+/// Return how many entries were replaced; all of them are in one transaction, and none is open when
+/// `job` lets other work run. Requires `bundle` to be verified.
 ///
 /// Errors    Cancelled; those of Database.
 [[nodiscard]] Result<std::uint64_t> mend(Ledger& ledger, BundleReader& bundle, const Job& job);

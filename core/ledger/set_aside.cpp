@@ -90,7 +90,7 @@ Result<void> SetAside::settleDevice(const Device& device, const Standing& standi
     return {};
 }
 
-// Gives `use` the entry in row `n`.
+// Gives `use` the entry in row `n`, unless it is damaged: when it is mended, all is made anew.
 static Result<void> withEntry(Database& database, std::int64_t n,
                               const std::function<Result<void>(const CountedEntry&)>& use)
 {
@@ -109,8 +109,8 @@ static Result<void> withEntry(Database& database, std::int64_t n,
     if (!found) {
         return fail(ErrorCode::Damaged, "ledger.db", "a record that is set aside is missing");
     }
-    SPILE_ASSIGN(core, decodeCore(found->core));
-    return use(CountedEntry{n, found->id, std::move(core), found->body});
+    auto core = decodeCore(found->core);
+    return core ? use(CountedEntry{n, found->id, std::move(*core), found->body}) : Result<void>();
 }
 
 Result<void> SetAside::withdraw(std::int64_t n, std::int64_t d)

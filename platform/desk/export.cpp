@@ -14,16 +14,18 @@ using nlohmann::json;
 
 namespace {
 
-constexpr const char* readme =
-    "What this folder holds: all records of a cellar, in plain text.\n\n"
-    "records.jsonl   every record as it was made, a JSON object a line, device by device. \"id\" "
-    "is\n"
-    "                the SHA-256 of what was signed; \"target\" names the record that one amends,\n"
-    "                voids or answers. A quantity's unit is in its name: volume_ml, temp_mc "
-    "(1/1000\n"
-    "                of a degree Celsius), sg_e4 (specific gravity times 10,000).\n"
-    "tables/*.csv    the same by kind, with all corrections in them and without what was voided.\n"
-    "photos/         each photo under the SHA-256 of its bytes.\n";
+constexpr const char* readme = R"(What this folder holds: all records of a cellar, in plain text.
+
+records.jsonl   every record as it was made, a JSON object a line, device by device. "id" is
+                the SHA-256 of what was signed; "target" names the record that one amends,
+                voids or answers. A quantity's unit is in its name: volume_ml, temp_mc (1/1000
+                of a degree Celsius), sg_e4 (specific gravity times 10,000).
+tables/*.csv    the same by kind, with all corrections in them and without what was voided.
+                Moments, such as "at_ms", are milliseconds since 1970-01-01 00:00 UTC. Where a
+                device's clock was wrong and "at_ms" was set right, "clock_ms" is what the clock
+                had said; else it is empty. In records.jsonl times are as the clock said them.
+photos/         each photo under the SHA-256 of its bytes.
+)";
 
 json jsonOf(const ledger::Value& value, std::span<const cellar::ItemColumn> items);
 
@@ -122,21 +124,26 @@ public:
         SPILE_TRY(files_.syncFolder(folder_));
         SPILE_TRY(files_.rename(folder_, whole_));
         SPILE_TRY(files_.syncFolder(folderOf(whole_)));
-        return json{
-            {"folder", whole_.string()}, {"records", entries}, {"rows", rows}, {"photos", photos}};
+        return json{{"folder", whole_.string()},
+                    {"records", entries.first},
+                    {"damaged", entries.second},
+                    {"rows", rows},
+                    {"photos", photos}};
     }
 
 private:
-    Result<std::uint64_t> writeEntries()
+    // How many there are, and how many of the cellar's cannot be read.
+    Result<std::pair<std::uint64_t, std::uint64_t>> writeEntries()
     {
         SPILE_ASSIGN(file, files_.create(folder_ / "records.jsonl"));
         std::uint64_t count = 0;
-        SPILE_TRY(cellar::eachEntry(cellar_.database(), [&](const ExportedEntry& entry) {
-            ++count;
-            return write(*file, jsonOf(entry).dump() + "\n");
-        }));
+        SPILE_ASSIGN(damaged,
+                     cellar::eachEntry(cellar_.database(), [&](const ExportedEntry& entry) {
+                         ++count;
+                         return write(*file, jsonOf(entry).dump() + "\n");
+                     }));
         SPILE_TRY(file->sync());
-        return count;
+        return std::pair(count, damaged);
     }
 
     Result<std::uint64_t> writeTable(const ExportedTable& table)
@@ -188,6 +195,10 @@ int exportAll(Session& session, const std::string& folder)
     auto exported = Exporting(session.files(), **cellar, folder).all();
     if (!exported) {
         return session.refuse(exported.error());
+    }
+    if (const auto damaged = (*exported)["damaged"].get<std::uint64_t>(); damaged > 0) {
+        Session::remark("spile-desk: " + counted(damaged, "record") +
+                        " damaged and not in it. `check` lists them.");
     }
     session.answer(*exported, folder + ": " + std::to_string((*exported)["records"].get<int>()) +
                                   " records, " + std::to_string((*exported)["photos"].get<int>()) +

@@ -6,8 +6,10 @@
 #include "core/cellar/acts/trusting.hpp"
 #include "core/cellar/checking.hpp"
 #include "core/cellar/clocks.hpp"
+#include "core/cellar/exporting.hpp"
 #include "core/cellar/queries.hpp"
 #include "tests/support/fleet.hpp"
+#include "tests/support/test_device.hpp"
 
 #include <gmock/gmock.h>
 
@@ -147,6 +149,32 @@ TEST_F(Clocks, KeepAClaimedTimeAndMoveOneThatOnlyRepeatsTheClock)
     expectOneState();
 }
 
+TEST_F(Clocks, AreExportedBesideTheTrueTime)
+{
+    draw(phone);
+    clock(phone).setWall(clock(phone).now() + hours(5));
+    const Instant truth = clock(desk).now() + minutes(10);
+    draw(phone);
+    ASSERT_TRUE(observeOwnClock(at(phone), {clock(desk).now()}));
+    const auto tables = exportedTables();
+    const auto draws = std::find_if(tables.begin(), tables.end(), [](const ExportedTable& table) {
+        return table.name == "draw";
+    });
+    ASSERT_NE(draws, tables.end());
+    EXPECT_EQ(draws->columns[4], "at_ms");
+    EXPECT_EQ(draws->columns[5], "clock_ms");
+    std::vector<std::pair<Cell, Cell>> times;
+    ASSERT_TRUE(eachRow(at(phone).database(), *draws, [&](std::span<const Cell> cells) {
+        times.emplace_back(cells[4], cells[5]);
+        return Result<void>();
+    }));
+    // The first draw was right, so that nothing of it was set right.
+    const std::vector<std::pair<Cell, Cell>> expected = {
+        {toMs(truth - minutes(10)), std::monostate()}, {toMs(truth), toMs(truth + hours(5))}};
+    ASSERT_GE(times.size(), 2U);
+    EXPECT_EQ(std::vector(times.end() - 2, times.end()), expected);
+}
+
 TEST_F(Clocks, BelowTheToleranceChangeNothing)
 {
     for (const auto& [off, changes] :
@@ -267,6 +295,27 @@ TEST_F(Clocks, AreDoubtedWhenAnotherDevicesRecordsComeFromTheFuture)
     EXPECT_EQ(doubt().ahead->recorded, clock(phone).now());
     observe(clock(phone).now());
     EXPECT_FALSE(doubt().any());
+}
+
+TEST_F(Clocks, AreNotDoubtedByWhatCountsNowhere)
+{
+    clock(phone).setWall(clock(phone).now() + days(700));
+    draw(phone);
+    fleet.exchangeUntilQuiet();
+    ASSERT_TRUE(clockDoubt(at(desk).database(), clock(desk))->ahead);
+    ASSERT_TRUE(cutOff(at(desk), {.device = id(phone), .lastSeq = 0, .reason = "lost"}));
+    EXPECT_FALSE(clockDoubt(at(desk).database(), clock(desk))->any());
+}
+
+// The owner's key signs on any machine: nobody can look at its clock.
+TEST(OwnersKey, HasNoClockToBeDoubted)
+{
+    support::TestDevice device(3);
+    device.clock.pass(days(3));
+    const auto cellar = device.newCellar();
+    device.clock.reboot(BootId({8}));
+    device.clock.setWall(device.clock.now() - days(3));
+    EXPECT_FALSE(clockDoubt(cellar->database(), device.clock)->ahead);
 }
 
 TEST(TrueTime, IsCheckedAtTheEndsOfTheCalendar)

@@ -82,7 +82,7 @@ TEST_F(DeskBackup, ExportIsPlainTextAndTakesNoOthersPlace)
     std::ifstream devices(in("plain/tables/device.csv"));
     std::string head;
     std::getline(devices, head);
-    EXPECT_EQ(head, "entry,subject,device,seq,at_ms,name,public_key,role\r");
+    EXPECT_EQ(head, "entry,subject,device,seq,at_ms,clock_ms,name,public_key,role\r");
     EXPECT_FALSE(std::filesystem::exists(in("plain.unfinished")));
     EXPECT_EQ(desk("house", {"export", in("plain")}).exit, 2);
     EXPECT_EQ(desk("house", {"export", in("house")}).exit, 2);
