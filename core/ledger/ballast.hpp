@@ -19,6 +19,10 @@ inline constexpr std::uint64_t freeForBallast = 4 * ballastBytes;
 [[nodiscard]] Result<void> keepBallast(FileSystem& files, Random& random, const Path& folder,
                                        const Job& job = {});
 
+/// Whether it was kept for what `error` tells: records that found the disk full. Photos do not get
+/// it, and a file on another disk would not.
+[[nodiscard]] bool ballastHelps(const Error& error);
+
 /// Give it up. Return whether that made room.
 [[nodiscard]] bool giveUpBallast(FileSystem& files, const Path& folder);
 

@@ -1,8 +1,8 @@
 // clock: what is known of the devices' clocks, and saying what one showed at a moment.
 #include "core/cellar/acts/correcting.hpp"
 #include "core/cellar/acts/observing.hpp"
-#include "core/cellar/clocks.hpp"
 #include "core/cellar/queries.hpp"
+#include "platform/desk/clock_doubt.hpp"
 #include "platform/desk/commands.hpp"
 #include "platform/desk/finding.hpp"
 #include "platform/desk/rows.hpp"
@@ -60,37 +60,13 @@ ledger::EventTime withZone(Instant at)
     return {at, static_cast<int>(local.tm_gmtoff / secondsPerMinute)};
 }
 
-std::string span(Milliseconds time)
-{
-    const auto minutes = std::chrono::duration_cast<std::chrono::minutes>(std::chrono::abs(time));
-    constexpr std::int64_t perHour = 60;
-    constexpr std::int64_t perDay = 24 * perHour;
-    const std::int64_t count = minutes.count();
-    const std::string days = count < perDay ? "" : std::to_string(count / perDay) + " d ";
-    return days + std::to_string(count % perDay / perHour) + " h " +
-           std::to_string(count % perHour) + " min";
-}
-
 double inSeconds(Milliseconds time) { return std::chrono::duration<double>(time).count(); }
 
 std::string doubtText(const cellar::ClockDoubt& doubt)
 {
     std::string text;
-    if (doubt.behindOwn) {
-        text += "This machine's clock stands before its own newest record, of " +
-                toIsoTime(*doubt.behindOwn) + ".\n";
-    }
-    if (doubt.jumped) {
-        text += std::string("This machine's clock was set ") +
-                (doubt.jumped->count() < 0 ? "back" : "forward") + " by " + span(*doubt.jumped) +
-                " since its last record. If it was wrong before: set it right, then\n"
-                "  spile-desk clock --right \"YYYY-MM-DD HH:MM\"\n";
-    }
-    if (doubt.ahead) {
-        text += doubt.ahead->name + " recorded at " + toIsoTime(doubt.ahead->recorded) +
-                ", later than now: its clock is ahead, or this one's is behind. See what it "
-                "shows, then\n  spile-desk clock " +
-                doubt.ahead->device.hex().substr(0, 8) + " --shows \"YYYY-MM-DD HH:MM\"\n";
+    for (const SaidDoubt& said : doubtsSaid(doubt)) {
+        text += said.says + (said.remedy.empty() ? "" : " " + said.remedy) + "\n";
     }
     return text;
 }
@@ -199,6 +175,7 @@ Result<EntryId> say(const Session& session, cellar::Cellar& cellar, const ClockO
         return cellar::observeOwnClock(cellar, withZone(right));
     }
     SPILE_ASSIGN(shown, timeTyped("--shows", options.shows));
+    session.doubtClock(cellar);
     return cellar::observeClock(cellar, device, shown, withZone(session.clock().now()));
 }
 

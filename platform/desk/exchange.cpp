@@ -122,6 +122,7 @@ int admit(Session& session, const AdmitOptions& options)
     if (!owner) {
         return session.refuse(owner.error());
     }
+    session.doubtClock(**cellar);
     const auto admitted = cellar::admit(**cellar, *code, name, role, *owner);
     if (!admitted) {
         return session.refuse(admitted.error());

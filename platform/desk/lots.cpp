@@ -225,6 +225,7 @@ int holdLot(Session& session, const std::string& typed, const std::string& reaso
     if (!lot) {
         return session.refuse(lot.error());
     }
+    session.doubtClock(**cellar);
     const auto held = cellar::recordHold(**cellar, lot->lot, reason);
     if (!held) {
         return session.refuse(held.error());
@@ -259,6 +260,7 @@ int clearLot(Session& session, const ClearOptions& options)
         return session.refuse({ErrorCode::Conflict, "lot", options.lot,
                                "more than one hold is open: say which by --reason"});
     }
+    session.doubtClock(**cellar);
     const auto cleared = cellar::recordClear(**cellar, holds->front().entry, options.result);
     if (!cleared) {
         return session.refuse(cleared.error());

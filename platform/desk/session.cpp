@@ -2,6 +2,7 @@
 
 #include "core/cellar/verifying.hpp"
 #include "core/ledger/ballast.hpp"
+#include "platform/desk/clock_doubt.hpp"
 
 #include <iostream>
 #include <memory>
@@ -31,7 +32,7 @@ void Session::answer(const nlohmann::json& json, const std::string& text) const
 int Session::refuse(const Error& error) const
 {
     remark("spile-desk: " + worded(error));
-    if (error.code == ErrorCode::StorageFull && ledger::giveUpBallast(files_, folder_)) {
+    if (ledger::ballastHelps(error) && ledger::giveUpBallast(files_, folder_)) {
         remark(
             "spile-desk: there is room for it now, which was kept for this: do it again, and "
             "make more.");
@@ -45,6 +46,25 @@ int Session::refuse(const Error& error) const
                {});
     }
     return exitOf(error);
+}
+
+void Session::doubtClock(cellar::Cellar& cellar) const
+{
+    const auto doubt = cellar::clockDoubt(cellar.database(), clock_);
+    if (!doubt) {
+        remark("spile-desk: " + worded(doubt.error()));
+        return;
+    }
+    if (!doubt->any()) {
+        return;
+    }
+    std::string line = "spile-desk:";
+    for (const SaidDoubt& said : doubtsSaid(*doubt)) {
+        line += " " + said.says;
+    }
+    remark(line +
+           " What is recorded now gets this machine's time: `spile-desk clock` shows all clocks "
+           "and sets records right, with --right or --shows.");
 }
 
 void Session::lookAfter(cellar::Cellar& cellar)

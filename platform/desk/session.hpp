@@ -36,6 +36,9 @@ public:
     [[nodiscard]] int refuse(const Error& error) const;
     /// Say something beside the answer, on the error stream.
     static void remark(const std::string& text);
+    /// Before something is recorded: if this machine's clock is doubtful, say so beside the answer
+    /// in one line, since it dates what comes.
+    void doubtClock(cellar::Cellar& cellar) const;
     /// After a day's records: verify some more of what is stored, and keep room for a full disk.
     /// Say what is wrong beside the answer.
     void lookAfter(cellar::Cellar& cellar);

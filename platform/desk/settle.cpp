@@ -224,6 +224,7 @@ int settle(Session& session, const SettleOptions& options)
     if (options.choice == 0) {
         return listChoices(session, rows->front(), *choices);
     }
+    session.doubtClock(**cellar);
     if (const auto done = doChoice(**cellar, rows->front(), *choices, options); !done) {
         return session.refuse(done.error());
     }

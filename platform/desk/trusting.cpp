@@ -59,7 +59,7 @@ Result<Answer> listSetAside(Cellar& cellar, const DeviceId& device)
                       (records.empty() ? "" : table(lines))};
 }
 
-Result<Answer> adoptSome(Cellar& cellar, const DeviceId& device,
+Result<Answer> adoptSome(const Session& session, Cellar& cellar, const DeviceId& device,
                          const std::vector<std::string>& ids)
 {
     SPILE_ASSIGN(all, cellar::setAsideOf(cellar.database(), device, -1));
@@ -76,6 +76,7 @@ Result<Answer> adoptSome(Cellar& cellar, const DeviceId& device,
         }
         records.push_back(found->entry);
     }
+    session.doubtClock(cellar);
     SPILE_TRY(cellar::adopt(cellar, records));
     return Answer{{{"adopted", records.size()}},
                   counted(records.size(), "record") + " count now.\n"};
@@ -85,6 +86,7 @@ Result<Answer> adoptThem(const Session& session, Cellar& cellar, const DeviceId&
 {
     SPILE_ASSIGN(count, cellar::countSetAside(cellar.database(), device));
     Session::remark(counted(count, "record") + " set aside.");
+    session.doubtClock(cellar);
     SPILE_ASSIGN(adopted, cellar::adoptAll(cellar, device, {}, session.job("adopt")));
     return Answer{{{"adopted", adopted}}, counted(adopted, "record") + " count now.\n"};
 }
@@ -95,6 +97,7 @@ int cutOff(Session& session, const CutOptions& options)
 {
     return withDevice(
         session, options.device, [&](Cellar& cellar, const DeviceId& device) -> Result<Answer> {
+            session.doubtClock(cellar);
             SPILE_TRY(cellar::cutOff(
                 cellar, {.device = device, .lastSeq = options.lastSeq, .reason = options.reason}));
             return Answer{{{"device", device.hex()}, {"cut_off", true}},
@@ -111,7 +114,7 @@ int adopt(Session& session, const AdoptOptions& options)
             return adoptThem(session, cellar, device);
         }
         return options.records.empty() ? listSetAside(cellar, device)
-                                       : adoptSome(cellar, device, options.records);
+                                       : adoptSome(session, cellar, device, options.records);
     });
 }
 
@@ -124,6 +127,7 @@ int reinstate(Session& session, const CutOptions& options)
                 return fail(ErrorCode::Malformed, "owner key", "nothing",
                             "the file owner.key, or what stands on the owner's sheet");
             }
+            session.doubtClock(cellar);
             SPILE_TRY(cellar::reinstate(cellar, *owner, device, options.reason));
             return Answer{{{"device", device.hex()}, {"cut_off", false}},
                           "It belongs again, with all its records.\n"};

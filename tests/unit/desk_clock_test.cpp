@@ -1,8 +1,11 @@
 // A clock that was wrong, as a person deals with it at the desk.
-#include "core/base/time.hpp"
+#include "core/cellar/acts/lots.hpp"
+#include "core/cellar/acts/registering.hpp"
+#include "platform/system/file_key_store.hpp"
 #include "tests/support/command.hpp"
-#include "tests/support/temp_folder.hpp"
+#include "tests/support/test_device.hpp"
 
+#include <algorithm>
 #include <array>
 #include <chrono>
 #include <ctime>
@@ -13,6 +16,7 @@ namespace spile {
 using nlohmann::json;
 using support::Ended;
 using testing::HasSubstr;
+using testing::Not;
 
 namespace {
 
@@ -63,6 +67,18 @@ protected:
         ADD_FAILURE() << device;
         return {};
     }
+    // What the desk recorded while its clock showed `time`.
+    void registerLotAt(Instant time) const
+    {
+        SimulatedClock clock(time);
+        SeededRandom random(5);
+        system::DiskFileSystem files;
+        Uuid7Source ids(clock, random);
+        system::FileKeyStore keys(files, in("house"));
+        const auto cellar = cellar::Cellar::open(in("house"), {clock, files, random, ids, keys});
+        ASSERT_TRUE(cellar);
+        ASSERT_TRUE(cellar::registerLot(**cellar, {.name = "Tank 2"}));
+    }
     // In this machine's zone, as it is typed.
     static std::string typed(Instant time)
     {
@@ -112,6 +128,34 @@ TEST_F(DeskClock, RefusesWhatIsNoTimeAndSaysWhatWouldBe)
     EXPECT_EQ(desk({"clock", "Second", "--right", typed(now)}).exit, 2);          // another
     EXPECT_EQ(desk({"clock", "--right", typed(now), "--shows", typed(now)}).exit, 2);
     EXPECT_EQ(json::parse(desk({"check"}).out), before);
+}
+
+TEST_F(DeskClock, IsDoubtedByEveryCommandBeforeItRecords)
+{
+    EXPECT_EQ(desk({"cut-off", "Third"}).err, "");
+    registerLotAt(now + std::chrono::days(3));
+    const std::string code =
+        json::parse(at("fourth", {"--json", "join", in("start.spile")}).out).at("join_code");
+    const std::vector<std::vector<std::string>> recording = {
+        {"cut-off", "Second", "--after", "0"},
+        {"adopt", "Second", "--all"},
+        {"reinstate", "Second", "--owner-key", in("house/owner.key")},
+        {"admit", code, "--name", "Fourth"},
+        {"hold", "Tank 2", "--reason", "pH"},
+        {"clear", "Tank 2", "--result", "3.4"},
+        {"clock", "Second", "--shows", typed(now)}};
+    for (const auto& words : recording) {
+        const Ended ended = desk(words);
+        ASSERT_EQ(ended.exit, 0) << words.front() << ended.err;
+        EXPECT_THAT(ended.err, HasSubstr("stands before its own newest record")) << words.front();
+        EXPECT_THAT(ended.err, HasSubstr("`spile-desk clock`"));
+        EXPECT_TRUE(json::accept(ended.out)) << words.front();
+        EXPECT_THAT(ended.out, Not(HasSubstr("newest record"))) << words.front();
+    }
+    const std::string held = desk(recording[4]).err;
+    EXPECT_EQ(std::count(held.begin(), held.end(), '\n'), 1) << held;
+    EXPECT_EQ(desk({"show", "lots"}).err, "");
+    EXPECT_EQ(desk({"adopt", "Second"}).err, "");  // only lists
 }
 
 TEST_F(DeskClock, OwnClockIsSetRight)

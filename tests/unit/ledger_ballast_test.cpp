@@ -1,9 +1,11 @@
 // The room that is kept for a full disk: whole or not there, and never what fills the disk.
 #include "core/base/simulated.hpp"
+#include "core/cellar/acts/registering.hpp"
 #include "core/ledger/ballast.hpp"
-#include "platform/system/disk_file_system.hpp"
+#include "core/ledger/photo_store.hpp"
+#include "tests/support/counting_vfs.hpp"
 #include "tests/support/faulty_file_system.hpp"
-#include "tests/support/temp_folder.hpp"
+#include "tests/support/test_device.hpp"
 
 #include <gtest/gtest.h>
 
@@ -67,6 +69,31 @@ TEST_F(Ballast, OfAProcessThatWasKilledIsRemovedAndMadeAnew)
     ASSERT_TRUE(writeWhole(disk, folder.path() / "ballast.new", Bytes(100)));
     ASSERT_TRUE(keepBallast(disk, random, folder.path()));
     EXPECT_EQ(names(), (std::vector<std::string>{"ballast"}));
+}
+
+TEST_F(Ballast, IsForRecordsAndNotForPhotosOrFilesElsewhere)
+{
+    bool full = false;
+    support::VfsCounter& counter = support::registerCountingVfs();  // before any cellar
+    counter.fillDisk([&] { return full; });
+    support::TestDevice device(9);
+    const auto cellar = device.newCellar();
+    full = true;
+    const auto record = cellar::registerPerson(*cellar, "Ada");
+    full = false;
+    counter.fillDisk({});
+    ASSERT_FALSE(record);
+    EXPECT_TRUE(ballastHelps(record.error())) << record.error().subject;
+    support::FaultyFileSystem stick(disk);
+    stick.failAt({support::FileCall::Append, 1, ErrorCode::StorageFull});
+    const auto elsewhere = writeWhole(stick, folder.path() / "day.spile", Bytes(100));
+    ASSERT_FALSE(elsewhere);
+    EXPECT_EQ(elsewhere.error().code, ErrorCode::StorageFull);
+    EXPECT_FALSE(ballastHelps(elsewhere.error()));
+    stick.setFree(ballastBytes);
+    const auto photo = PhotoStore(stick, folder.path()).add(Bytes(100));
+    ASSERT_FALSE(photo);
+    EXPECT_FALSE(ballastHelps(photo.error()));
 }
 
 }  // namespace spile::ledger
