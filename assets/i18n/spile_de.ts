@@ -8876,6 +8876,10 @@
         <source>how the volume bounds it</source>
         <translation>ob das Volumen eine Grenze ist</translation>
     </message>
+    <message>
+        <source>clock looked at</source>
+        <translation>Uhr angesehen</translation>
+    </message>
 </context>
 <context>
     <name>spile::viewmodels::AdmittingViewModel</name>
@@ -9528,6 +9532,10 @@
             <numerusform>%n Einträge oder Fotos, auf diesem Gerät beschädigt, sind nicht darin. Die Datei bittet die anderen darum: Lies ein, was sie ausgeben.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>%1 has no room for it. Free some space there, or choose another place.</source>
+        <translation>%1 hat keinen Platz dafür. Mach dort Platz oder wähle einen anderen Ort.</translation>
+    </message>
 </context>
 <context>
     <name>spile::viewmodels::DevicesViewModel</name>
@@ -9765,6 +9773,19 @@
     <message>
         <source>Glass %1</source>
         <translation>Glas %1</translation>
+    </message>
+    <message>
+        <source>it was right</source>
+        <comment>a clock</comment>
+        <translation>sie ging richtig</translation>
+    </message>
+    <message>
+        <source>it was behind by %1</source>
+        <translation>sie ging um %1 nach</translation>
+    </message>
+    <message>
+        <source>it was ahead by %1</source>
+        <translation>sie ging um %1 vor</translation>
     </message>
 </context>
 <context>
@@ -10233,16 +10254,16 @@
         <translation>Sein Platz</translation>
     </message>
     <message>
-        <source>Photo not kept: storage is full. The scores are kept.</source>
-        <translation>Foto nicht gespeichert: Der Speicher ist voll. Die Bewertungen sind gespeichert.</translation>
-    </message>
-    <message>
         <source>The camera gave no photo. Try again.</source>
         <translation>Die Kamera gab kein Foto. Versuche es noch einmal.</translation>
     </message>
     <message>
         <source>Photo not kept: it cannot be read. Take it again.</source>
         <translation>Foto nicht gespeichert: Es ist nicht lesbar. Mach es noch einmal.</translation>
+    </message>
+    <message>
+        <source>Photo not kept: storage is full. All that was kept before is safe. Free some space, then take it again.</source>
+        <translation>Foto nicht gespeichert: Der Speicher ist voll. Was vorher gespeichert wurde, ist sicher. Mach Platz, dann nimm es noch einmal auf.</translation>
     </message>
 </context>
 <context>

@@ -3,7 +3,9 @@
 #include "core/cellar/effective.hpp"
 #include "core/cellar/kind.hpp"
 #include "core/cellar/query_text.hpp"
+#include "core/cellar/settling.hpp"
 #include "core/cellar/true_time.hpp"
+#include "core/ledger/trust.hpp"
 #include "core/units/scaled.hpp"
 
 #include <algorithm>
@@ -81,6 +83,28 @@ Result<void> describe(Database& database, const ledger::Fields& fields, OwnAct& 
         SPILE_ASSIGN(place,
                      nameOf(database, query_text::placeById, subjectIn(fields, Field::Place)));
         act.name = place;
+    }
+    return {};
+}
+
+bool isAboutDevice(std::string_view kind)
+{
+    return kind == observeKind || kind == ledger::cutOffKind || kind == ledger::reinstateKind ||
+           kind == ledger::renewKind;
+}
+
+Result<void> describeDevice(Database& database, const ledger::Entry& core,
+                            const ledger::Fields& fields, OwnAct& act)
+{
+    if (!isAboutDevice(act.kind)) {
+        return {};
+    }
+    const DeviceId device = *DeviceId::fromBytes(act.subject.bytes());
+    SPILE_ASSIGN(name, nameOfDevice(database, device));
+    act.device = name.empty() ? device.hex().substr(0, 8) : name;
+    const auto* shown = fieldOf<std::int64_t>(fields, Field::ShownMs);
+    if (act.kind == observeKind && shown != nullptr && core.at) {
+        act.ahead = instantFromMs(*shown) - core.at->time;
     }
     return {};
 }
@@ -163,6 +187,7 @@ Result<std::vector<OwnAct>> ownActs(Database& database, std::uint64_t beforeSeq,
                                                 said ? std::move(*said) : ledger::Fields()));
         one.act.amended = effective.amended;
         SPILE_TRY(describe(database, effective.fields, one.act));
+        SPILE_TRY(describeDevice(database, *core, effective.fields, one.act));
         SPILE_TRY(readGlass(database, *core, effective.fields, one.act));
         acts.push_back(std::move(one.act));
     }

@@ -38,8 +38,10 @@ struct OwnAct {
     // What a line about it needs, its corrections applied.
     std::string name;  // of what was registered or begun; the beer filled in; the place moved to
     std::optional<Volume> volume;
-    std::string text;  // finding, verdict, method, next use or purpose
-    int scores = 0;    // attributes judged
+    std::string text;    // finding, verdict, method, next use or purpose
+    int scores = 0;      // attributes judged
+    std::string device;  // the device that it is about: its name, or the beginning of its id
+    std::optional<Milliseconds> ahead;  // how far a clock that was looked at was
 };
 
 /// Before which `seq` the newest page begins.

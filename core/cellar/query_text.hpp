@@ -219,8 +219,8 @@ inline constexpr std::string_view ownActs =
     "(SELECT v.entry FROM state_void AS v WHERE v.target = e.id AND v.voided = 0 LIMIT 1), "
     "b.code, b.mark FROM entry AS e LEFT JOIN state_barrel_now AS b ON b.subject = e.subject "
     "WHERE e.d = " SPILE_OWN_CHAIN
-    " AND e.seq < ? AND e.kind NOT IN ('genesis', 'device', 'grant', 'revoke', 'clock_observe', "
-    "'amend', 'void') ORDER BY e.seq DESC LIMIT ?";
+    " AND e.seq < ? AND e.kind NOT IN ('genesis', 'device', 'grant', 'revoke', 'amend', 'void') "
+    "ORDER BY e.seq DESC LIMIT ?";
 inline constexpr std::string_view lastHandedOut =
     "SELECT made_ms, n, entries, to_device FROM handed_out WHERE n = (SELECT max(n) FROM "
     "handed_out)";

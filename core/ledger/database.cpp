@@ -99,6 +99,17 @@ bool breaksConnection(int sqliteCode)
            primary == SQLITE_NOTADB;
 }
 
+// Nothing is asked of SQLite once it is broken, so its last error is the one that broke it.
+bool isOfFullDisk(sqlite3* handle) { return (sqlite3_errcode(handle) & 0xff) == SQLITE_FULL; }
+
+tl::unexpected<Error> brokenBefore(sqlite3* handle)
+{
+    return isOfFullDisk(handle) ? fail(ErrorCode::StorageFull, "ledger.db",
+                                       "an earlier write found no room", "make some")
+                                : fail(ErrorCode::Storage, "ledger.db", "an earlier write failed",
+                                       "start the program again");
+}
+
 // A statement that is ended whatever happens, also where a row is used and memory runs out.
 using Running = std::unique_ptr<sqlite3_stmt, int (*)(sqlite3_stmt*)>;
 
@@ -189,8 +200,7 @@ Error Database::errorNow(int code)
 Result<void> Database::run(const std::string& script)
 {
     if (broken_) {
-        return fail(ErrorCode::Storage, "ledger.db", "an earlier write failed",
-                    "start the program again");
+        return brokenBefore(handle_);
     }
     const int code = sqlite3_exec(handle_, script.c_str(), nullptr, nullptr, nullptr);
     if (code != SQLITE_OK) {
@@ -202,8 +212,7 @@ Result<void> Database::run(const std::string& script)
 Result<sqlite3_stmt*> Database::prepared(std::string_view sql)
 {
     if (broken_) {
-        return fail(ErrorCode::Storage, "ledger.db", "an earlier write failed",
-                    "start the program again");
+        return brokenBefore(handle_);
     }
     const auto [known, isNew] = statements_.try_emplace(sql, nullptr);
     if (!isNew) {
@@ -286,8 +295,9 @@ Result<void> Database::commit()
 void Database::rollback()
 {
     // What failed is reported already, and may be that there is no memory: it asks for none of
-    // ours.
-    if (!broken_ && sqlite3_get_autocommit(handle_) == 0) {
+    // ours. After a full disk it writes nothing, and gives the lock to a connection that is opened
+    // anew.
+    if ((!broken_ || isOfFullDisk(handle_)) && sqlite3_get_autocommit(handle_) == 0) {
         sqlite3_exec(handle_, "ROLLBACK", nullptr, nullptr, nullptr);
     }
 }

@@ -86,8 +86,8 @@ private:
 ///
 /// Errors    StorageFull if the disk is full, Damaged if the file is not a sound database, else
 ///           Storage. After any of these from a commit or a read, the connection is broken: it
-///           answers Storage to everything and is never closed, since closing could write. The
-///           process should end and start anew (SCHEMA.md).
+///           answers StorageFull or Storage to everything and is never closed, since closing could
+///           write. After Storage the process should end and start anew (SCHEMA.md).
 /// Threads   one at a time.
 class Database {
 public:

@@ -26,7 +26,7 @@ Grid {
             required property int index
             required property string modelData
             objectName: "chip" + chip.index
-            width: (chips.width - (chips.columns - 1) * Theme.gap) / chips.columns
+            width: Math.floor((chips.width - (chips.columns - 1) * Theme.gap) / chips.columns) // else the last one's edge is cut
             leastHeight: Theme.rung
             text: chip.modelData
             checkable: true

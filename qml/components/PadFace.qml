@@ -39,6 +39,13 @@ Item {
         text: face.text
         font: face.textFont
     }
+    Words { // how wide it is in one line, as it is shown: wrapped text tells that anew whenever its width is set
+        id: natural
+        visible: false
+        wrapMode: Text.NoWrap
+        text: face.text
+        font: word.font
+    }
     Grid {
         id: grid
         anchors.verticalCenter: parent.verticalCenter
@@ -63,7 +70,7 @@ Item {
 
             Words {
                 id: word
-                width: Math.min(Math.ceil(implicitWidth), face.room)
+                width: Math.min(Math.ceil(natural.implicitWidth), face.room)
                 visible: face.text.length > 0
                 text: face.text
                 font: Theme.fitted(face.textFont, sizer.contentWidth, face.width > 0 ? face.room : sizer.contentWidth)

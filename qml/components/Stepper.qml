@@ -20,10 +20,10 @@ Column {
     signal stepped(int count)
     signal begun()
 
-    // Four in a row as long as the words fit.
-    readonly property real quarter: (stepper.width - 3 * Theme.gap) / 4
+    // Four in a row as long as the words fit; in whole pixels, else the last one's edge is cut.
+    readonly property real quarter: Math.floor((stepper.width - 3 * Theme.gap) / 4)
     readonly property bool inOneRow: Math.max(lessTen.naturalWidth, less.naturalWidth) <= stepper.quarter
-    readonly property real share: stepper.inOneRow ? stepper.quarter : (stepper.width - Theme.gap) / 2
+    readonly property real share: stepper.inOneRow ? stepper.quarter : Math.floor((stepper.width - Theme.gap) / 2)
 
     spacing: Theme.padding
 

@@ -16,6 +16,12 @@ Page {
     who: page.app.people.name.length > 0 ? page.app.people.name : qsTr("Who?")
     onBackPressed: page.app.goBack()
     onWhoPressed: page.app.navigator.open(Navigator.People)
+    banner: Banner { // in sight wherever the page is scrolled to
+        width: parent.width
+        visible: page.viewModel.error.length > 0
+        kind: Banner.Refused
+        text: page.viewModel.error
+    }
     footer: Pad {
         objectName: "record"
         width: parent.width
@@ -27,12 +33,6 @@ Page {
         onFired: page.viewModel.record()
     }
 
-    Banner {
-        width: parent.width
-        visible: page.viewModel.error.length > 0
-        kind: Banner.Refused
-        text: page.viewModel.error
-    }
     Words {
         width: parent.width
         text: qsTr("Dry air takes water, damp air alcohol. What is recorded holds for all barrels of the place.")

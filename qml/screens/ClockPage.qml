@@ -15,6 +15,13 @@ Page {
     subtitle: page.viewModel.own ? qsTr("%1, this device").arg(page.viewModel.name) : page.viewModel.name
     backShown: true
     onBackPressed: page.app.goBack()
+    banner: Banner { // in sight wherever the page is scrolled to
+        objectName: "error"
+        width: parent.width
+        visible: page.viewModel.error.length > 0
+        kind: Banner.Refused
+        text: page.viewModel.error
+    }
     footer: Pad {
         objectName: "save"
         width: parent.width
@@ -26,13 +33,6 @@ Page {
         onFired: page.viewModel.save()
     }
 
-    Banner {
-        objectName: "error"
-        width: parent.width
-        visible: page.viewModel.error.length > 0
-        kind: Banner.Refused
-        text: page.viewModel.error
-    }
     Banner {
         objectName: "known"
         width: parent.width

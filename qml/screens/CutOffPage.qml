@@ -13,6 +13,13 @@ Page {
     title: qsTr("Cut off %1").arg(page.viewModel.name)
     backShown: true
     onBackPressed: page.app.goBack()
+    banner: Banner { // in sight wherever the page is scrolled to
+        objectName: "error"
+        width: parent.width
+        visible: page.viewModel.error.length > 0
+        kind: Banner.Refused
+        text: page.viewModel.error
+    }
     footer: Pad {
         objectName: "cut"
         width: parent.width
@@ -22,13 +29,6 @@ Page {
         onFired: page.viewModel.cutOff()
     }
 
-    Banner {
-        objectName: "error"
-        width: parent.width
-        visible: page.viewModel.error.length > 0
-        kind: Banner.Refused
-        text: page.viewModel.error
-    }
     Banner {
         objectName: "consequence"
         width: parent.width

@@ -16,6 +16,12 @@ Page {
     subtitle: page.viewModel.unsentText
     backShown: true
     onBackPressed: page.app.goBack()
+    banner: Banner { // in sight wherever the page is scrolled to
+        width: parent.width
+        visible: page.viewModel.error.length > 0
+        kind: Banner.Refused
+        text: page.viewModel.error
+    }
     footer: [
         Pad {
             objectName: "write"
@@ -35,12 +41,6 @@ Page {
         }
     ]
 
-    Banner {
-        width: parent.width
-        visible: page.viewModel.error.length > 0
-        kind: Banner.Refused
-        text: page.viewModel.error
-    }
     Banner {
         width: parent.width
         visible: page.viewModel.openSheets > 0

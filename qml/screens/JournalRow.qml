@@ -12,13 +12,14 @@ Item {
     required property string detail
     required property string stateText
     required property bool voided
+    required property bool stays
     signal takenBack()
 
-    implicitHeight: Math.max(words.implicitHeight, undo.implicitHeight) + Theme.gap
+    implicitHeight: Math.max(words.implicitHeight, undo.visible ? undo.implicitHeight : 0) + Theme.gap
 
     Column {
         id: words
-        anchors { left: parent.left; right: undo.left; rightMargin: Theme.gap }
+        anchors { left: parent.left; right: undo.visible ? undo.left : parent.right; rightMargin: undo.visible ? Theme.gap : 0 }
 
         Text {
             width: parent.width
@@ -51,6 +52,7 @@ Item {
         objectName: "takeBack" + row.index
         anchors.right: parent.right
         width: Theme.mm(22)
+        visible: !row.stays
         small: true
         glyph: row.voided ? Glyph.None : Glyph.Undo
         text: row.voided ? qsTr("Let it count") : qsTr("Take back")

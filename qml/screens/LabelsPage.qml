@@ -16,6 +16,13 @@ Page {
     subtitle: page.viewModel.countText
     backShown: true
     onBackPressed: page.app.goBack()
+    banner: Banner { // in sight wherever the page is scrolled to
+        objectName: "error"
+        width: parent.width
+        visible: page.viewModel.error.length > 0
+        kind: Banner.Refused
+        text: page.viewModel.error
+    }
     footer: Pad {
         objectName: "write"
         width: parent.width
@@ -27,13 +34,6 @@ Page {
         onFired: page.viewModel.write()
     }
 
-    Banner {
-        objectName: "error"
-        width: parent.width
-        visible: page.viewModel.error.length > 0
-        kind: Banner.Refused
-        text: page.viewModel.error
-    }
     Column {
         width: parent.width
         spacing: Theme.gap

@@ -18,6 +18,13 @@ Page {
     who: page.app.people.name.length > 0 ? page.app.people.name : qsTr("Who?")
     onBackPressed: page.app.goBack()
     onWhoPressed: page.app.navigator.open(Navigator.People)
+    banner: Banner { // in sight wherever the page is scrolled to
+        objectName: "error"
+        width: parent.width
+        visible: page.viewModel.error.length > 0
+        kind: Banner.Refused
+        text: page.viewModel.error
+    }
     footer: Pad {
         objectName: "record"
         width: parent.width
@@ -35,13 +42,6 @@ Page {
         visible: page.viewModel.caution.length > 0
         kind: Banner.Caution
         text: page.viewModel.caution
-    }
-    Banner {
-        objectName: "error"
-        width: parent.width
-        visible: page.viewModel.error.length > 0
-        kind: Banner.Refused
-        text: page.viewModel.error
     }
     Stepper {
         objectName: "volume"

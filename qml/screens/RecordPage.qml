@@ -16,6 +16,12 @@ Page {
     who: page.app.people.name.length > 0 ? page.app.people.name : qsTr("Who?")
     onBackPressed: page.app.goBack()
     onWhoPressed: page.app.navigator.open(Navigator.People)
+    banner: Banner { // in sight wherever the page is scrolled to
+        width: parent.width
+        visible: page.viewModel.error.length > 0
+        kind: Banner.Refused
+        text: page.viewModel.error
+    }
     footer: Pad {
         objectName: "record"
         width: parent.width
@@ -32,12 +38,6 @@ Page {
         visible: page.viewModel.caution.length > 0
         kind: Banner.Caution
         text: page.viewModel.caution
-    }
-    Banner {
-        width: parent.width
-        visible: page.viewModel.error.length > 0
-        kind: Banner.Refused
-        text: page.viewModel.error
     }
     Stepper {
         objectName: "volume"

@@ -16,6 +16,13 @@ Page {
     subtitle: page.viewModel.what
     backShown: true
     onBackPressed: page.app.goBack()
+    banner: Banner { // in sight wherever the page is scrolled to
+        objectName: "error"
+        width: parent.width
+        visible: page.viewModel.error.length > 0
+        kind: Banner.Refused
+        text: page.viewModel.error
+    }
 
     Words {
         width: parent.width
@@ -28,13 +35,6 @@ Page {
         width: parent.width
         visible: !page.viewModel.gone
         text: page.viewModel.consequence
-    }
-    Banner {
-        objectName: "error"
-        width: parent.width
-        visible: page.viewModel.error.length > 0
-        kind: Banner.Refused
-        text: page.viewModel.error
     }
     Banner {
         objectName: "missing"

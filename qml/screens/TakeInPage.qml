@@ -15,6 +15,12 @@ Page {
     subtitle: page.viewModel.joins ? qsTr("This device then holds a copy of that cellar") : ""
     backShown: true
     onBackPressed: page.app.goBack()
+    banner: Banner { // in sight wherever the page is scrolled to
+        width: parent.width
+        visible: page.viewModel.error.length > 0
+        kind: Banner.Refused
+        text: page.viewModel.error
+    }
     footer: Pad {
         objectName: "stop"
         width: parent.width
@@ -23,12 +29,6 @@ Page {
         onFired: page.viewModel.cancel()
     }
 
-    Banner {
-        width: parent.width
-        visible: page.viewModel.error.length > 0
-        kind: Banner.Refused
-        text: page.viewModel.error
-    }
     Banner {
         objectName: "result"
         width: parent.width

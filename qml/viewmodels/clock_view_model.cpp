@@ -91,26 +91,20 @@ void ClockViewModel::look()
         });
 }
 
-namespace {
-
-QString span(Milliseconds time)
+QString ClockViewModel::span(Milliseconds time)
 {
     using std::chrono::days;
     using std::chrono::hours;
     using std::chrono::minutes;
     const Milliseconds length = std::chrono::abs(time);
     if (length >= days(2)) {
-        return ClockViewModel::tr("%n day(s)", "",
-                                  static_cast<int>(std::chrono::floor<days>(length).count()));
+        return tr("%n day(s)", "", static_cast<int>(std::chrono::floor<days>(length).count()));
     }
     return length >= hours(2)
-               ? ClockViewModel::tr("%n hour(s)", "",
-                                    static_cast<int>(std::chrono::floor<hours>(length).count()))
-               : ClockViewModel::tr("%n minute(s)", "",
-                                    static_cast<int>(std::chrono::floor<minutes>(length).count()));
+               ? tr("%n hour(s)", "", static_cast<int>(std::chrono::floor<hours>(length).count()))
+               : tr("%n minute(s)", "",
+                    static_cast<int>(std::chrono::floor<minutes>(length).count()));
 }
-
-}  // namespace
 
 QString ClockViewModel::worded(const cellar::ClockDoubt& doubt) const
 {

@@ -33,6 +33,9 @@ public:
     enum Unit { Month, Day, Hour, Minute };
     Q_ENUM(Unit)
 
+    /// The length of a time in days, hours or minutes, whichever says it best.
+    [[nodiscard]] static QString span(Milliseconds time);
+
     explicit ClockViewModel(Context& context, QObject* parent = nullptr);
 
     /// Show the clock of that device.

@@ -150,6 +150,7 @@ void ComparingViewModel::say(int index, Direction direction)
         return;
     }
     saying_ = true;
+    context_.notice.forgetRefusal();
     auto wanted = said_;
     wanted[line->attribute.toStdString()] = static_cast<cellar::Direction>(direction);
     cellar::Circumstance by;

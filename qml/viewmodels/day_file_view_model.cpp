@@ -2,6 +2,7 @@
 
 #include "core/cellar/acts/exchanging.hpp"
 #include "core/cellar/acts/sheet.hpp"
+#include "core/ledger/ballast.hpp"
 #include "core/ledger/seal.hpp"
 #include "qml/viewmodels/error_text.hpp"
 #include "qml/viewmodels/notice.hpp"
@@ -193,7 +194,17 @@ void DayFileViewModel::write()
             SPILE_TRY(files.makeFolder(folder));
             const std::string passphrase =
                 sealed ? ledger::newPassphrase(cellar.outside().random) : std::string();
-            SPILE_ASSIGN(out, cellar::handOut(cellar, folder / name, to, job, passphrase));
+            const auto handOut = [&] {
+                return cellar::handOut(cellar, folder / name, to, job, passphrase);
+            };
+            auto handed = handOut();
+            // What is kept for a full disk is for this too: with the file the records are
+            // elsewhere.
+            if (!handed && handed.error().code == ErrorCode::StorageFull &&
+                ledger::giveUpBallast(files, cellar.ledger().folder().folder)) {
+                handed = handOut();
+            }
+            SPILE_ASSIGN(out, handed);
             SPILE_ASSIGN(file, files.open(folder / name));
             return Written{folder / name, std::move(out), file->size(), passphrase};
         },
@@ -235,12 +246,12 @@ void DayFileViewModel::handOver(int target)
     }
     const FilePlaces::Place place = targets_[static_cast<std::size_t>(target)];
     writing_ = true;
+    error_.clear();
     emit changed();
-    context_.workers.work(
+    context_.workers.aside(
         this,
-        [from = file_, to = place.folder / file_.filename()](cellar::Cellar& cellar,
-                                                             const Job&) -> Result<Path> {
-            FileSystem& files = cellar.outside().files;
+        [&files = context_.outside.files, from = file_,
+         to = place.folder / file_.filename()](const Job&) -> Result<Path> {
             SPILE_TRY(copyWhole(files, from, to));
             return to;
         },
@@ -250,6 +261,10 @@ void DayFileViewModel::handOver(int target)
             if (copied) {
                 handedText_ = tr("Copied to %1 at %2.")
                                   .arg(place.name, context_.formats.time(context_.formats.now()));
+            } else if (copied.error().code == ErrorCode::StorageFull) {
+                error_ =
+                    tr("%1 has no room for it. Free some space there, or choose another place.")
+                        .arg(place.name);
             } else {
                 error_ = textOf(copied.error());
             }

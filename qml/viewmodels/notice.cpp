@@ -31,6 +31,13 @@ void Notice::tell(const QString& text, std::function<void()> undo)
 
 void Notice::refuse(const QString& text) { show(text, {}, true); }
 
+void Notice::forgetRefusal()
+{
+    if (refused_) {
+        clear();
+    }
+}
+
 void Notice::undo()
 {
     const auto undo = std::exchange(undo_, {});

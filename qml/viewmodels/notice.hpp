@@ -29,6 +29,8 @@ public:
     void tell(const QString& text, std::function<void()> undo = {});
     /// Say what went wrong; it stays until it is put away or the next act.
     void refuse(const QString& text);
+    /// What went wrong is tried again.
+    void forgetRefusal();
     Q_INVOKABLE void undo();
     Q_INVOKABLE void clear();
 

@@ -84,7 +84,7 @@ QString PhotoViewModel::take()
         folder_ = std::make_unique<QTemporaryDir>();
     }
     if (places_.freeBytes() < leastFreeBytes || !folder_->isValid()) {
-        fail(tr("Photo not kept: storage is full. The scores are kept."));
+        failForRoom();
         return {};
     }
     error_.clear();
@@ -94,6 +94,13 @@ QString PhotoViewModel::take()
 }
 
 void PhotoViewModel::takingFailed() { fail(tr("The camera gave no photo. Try again.")); }
+
+void PhotoViewModel::failForRoom()
+{
+    fail(
+        tr("Photo not kept: storage is full. All that was kept before is safe. Free some space, "
+           "then take it again."));
+}
 
 void PhotoViewModel::fail(const QString& text)
 {
@@ -130,14 +137,12 @@ void PhotoViewModel::keep(const QString& file)
     busy_ = true;
     emit changed();
     context_.workers.act(
-        this,
-        [wanted](cellar::Cellar& cellar) {
-            auto kept = record(cellar, wanted);
+        this, [wanted](cellar::Cellar& cellar) { return record(cellar, wanted); },
+        [this, begun = begun_, file = wanted.file](const Result<Kept>& kept) {
             // Only a temporary file: if it stays, the folder goes with the app.
-            std::ignore = cellar.outside().files.remove(wanted.file);
-            return kept;
-        },
-        [this, begun = begun_](const Result<Kept>& kept) {
+            context_.workers.aside(
+                this, [&files = context_.outside.files, file] { return files.remove(file); },
+                [](const Result<void>&) {});
             if (begun == begun_) {
                 taken(kept);
             }
@@ -159,7 +164,7 @@ void PhotoViewModel::taken(const Result<Kept>& kept)
     }
     switch (kept.error().code) {
         case ErrorCode::StorageFull:
-            fail(tr("Photo not kept: storage is full. The scores are kept."));
+            failForRoom();
             break;
         case ErrorCode::Damaged:
         case ErrorCode::Unsupported:

@@ -77,6 +77,7 @@ private:
     void begin();
     void taken(const Result<Kept>& kept);
     void fail(const QString& text);
+    void failForRoom();
     [[nodiscard]] std::string purposeWord() const;
 
     Context& context_;

@@ -127,9 +127,9 @@ QString TastingViewModel::note() const
     return QString::fromStdString(content_.taste.circumstance.note);
 }
 
-QStringList TastingViewModel::notePhrases() const
+QStringList TastingViewModel::phrasesOf(const QString& note)
 {
-    return note().split(noteSeparator, Qt::SkipEmptyParts);
+    return note.split(noteSeparator, Qt::SkipEmptyParts);
 }
 
 QStringList TastingViewModel::noteChips() const
@@ -143,7 +143,7 @@ QStringList TastingViewModel::noteChips() const
 
 QList<bool> TastingViewModel::noteChipsChosen() const
 {
-    const QStringList phrases = notePhrases();
+    const QStringList phrases = phrasesOf(note());
     QList<bool> chosen;
     for (const QString& chip : noteChips()) {
         chosen << phrases.contains(chip);

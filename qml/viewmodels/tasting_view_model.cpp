@@ -136,6 +136,7 @@ void TastingViewModel::resume(const cellar::OpenSheet& sheet)
             }
             error_.clear();
             asked_.reset();
+            unkeptNote_.reset();
             steps_ = SheetSteps(resumed->now.content.taste.attributeOrder);
             steps_.goTo(sheet.step);
             take(std::move(resumed->now));
@@ -167,6 +168,9 @@ void TastingViewModel::take(SheetNow now)
 {
     content_ = std::move(now.content);
     last_ = std::move(now.last);
+    if (unkeptNote_ == note()) {
+        unkeptNote_.reset();
+    }
     emit changed();
 }
 
@@ -185,6 +189,7 @@ void TastingViewModel::tap(Tap tap)
     }
     ++waiting_;
     error_.clear();
+    context_.notice.forgetRefusal();
     context_.workers.act(
         this,
         [tap = std::move(tap), sheet = sheet_](cellar::Cellar& cellar) -> Result<SheetNow> {
@@ -301,8 +306,9 @@ void TastingViewModel::tapPalateTired()
 
 void TastingViewModel::writeNote(const QString& text)
 {
-    if (text.trimmed() != note()) {
-        tap([note = text.trimmed().toStdString()](cellar::Cellar& cellar, const SubjectId& sheet) {
+    if (text.trimmed() != unkeptNote_.value_or(note())) {
+        unkeptNote_ = text.trimmed();
+        tap([note = unkeptNote_->toStdString()](cellar::Cellar& cellar, const SubjectId& sheet) {
             return cellar::writeNote(cellar, sheet, note);
         });
     }
@@ -311,7 +317,7 @@ void TastingViewModel::writeNote(const QString& text)
 void TastingViewModel::tapNoteChip(int index)
 {
     const QString chip = noteChips().value(index);
-    QStringList phrases = notePhrases();
+    QStringList phrases = phrasesOf(unkeptNote_.value_or(note()));
     if (phrases.removeAll(chip) == 0) {
         phrases << chip;
     }
@@ -352,9 +358,15 @@ void TastingViewModel::close()
         return;
     }
     busy_ = true;
+    context_.notice.forgetRefusal();
     context_.workers.act(
         this,
-        [sheet = sheet_](cellar::Cellar& cellar) { return cellar::closeSheet(cellar, sheet); },
+        [sheet = sheet_, note = unkeptNote_](cellar::Cellar& cellar) -> Result<EntryId> {
+            if (note) {  // it stands on the page, but when it was typed the disk was full
+                SPILE_TRY(cellar::writeNote(cellar, sheet, note->toStdString()));
+            }
+            return cellar::closeSheet(cellar, sheet);
+        },
         [this](Result<EntryId> taste) {
             busy_ = false;
             if (!taste) {

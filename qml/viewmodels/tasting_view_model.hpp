@@ -160,7 +160,7 @@ private:
     void tapValue(int value);
     void move(void (SheetSteps::*how)());
     void goToLastTap();
-    [[nodiscard]] QStringList notePhrases() const;
+    [[nodiscard]] static QStringList phrasesOf(const QString& note);
     [[nodiscard]] int faultStrength(std::string_view fault) const;
     [[nodiscard]] std::optional<double> reading(Measure measure) const;
     [[nodiscard]] double expectedReading(Measure measure) const;
@@ -187,8 +187,9 @@ private:
     std::optional<cellar::LastTap> last_;
     // What was asked for and is not durable yet: a second tap builds on it, the screen does not.
     std::optional<int> asked_;
-    int waiting_ = 0;              // taps that are not durable yet
-    cellar::ReadingRow expected_;  // the barrel's last reading, from which the steppers start
+    std::optional<QString> unkeptNote_;  // typed, and not durable yet
+    int waiting_ = 0;                    // taps that are not durable yet
+    cellar::ReadingRow expected_;        // the barrel's last reading, from which the steppers start
     QString error_;
     bool busy_ = false;
 };

@@ -1,7 +1,9 @@
 #include "qml/viewmodels/today_view_model.hpp"
 
 #include "core/cellar/acts/correcting.hpp"
+#include "core/cellar/true_time.hpp"
 #include "core/scan/barrel_code.hpp"
+#include "qml/viewmodels/clock_view_model.hpp"
 #include "qml/viewmodels/error_text.hpp"
 #include "qml/viewmodels/notice.hpp"
 #include "qml/viewmodels/open_flights_view_model.hpp"
@@ -23,6 +25,16 @@ QString barrelOf(const cellar::OwnAct& act)
                                       : act.barrelMark);
 }
 
+QString aheadText(Milliseconds ahead)
+{
+    if (std::chrono::abs(ahead) < cellar::clockTolerance) {
+        return JournalRows::tr("it was right", "a clock");
+    }
+    return (ahead.count() < 0 ? JournalRows::tr("it was behind by %1")
+                              : JournalRows::tr("it was ahead by %1"))
+        .arg(ClockViewModel::span(ahead));
+}
+
 QString detailOf(const cellar::OwnAct& act, const Formats& formats)
 {
     QStringList parts;
@@ -37,6 +49,9 @@ QString detailOf(const cellar::OwnAct& act, const Formats& formats)
     }
     if (act.scores > 0) {
         parts << JournalRows::tr("%n score(s)", "", act.scores);
+    }
+    if (act.ahead) {
+        parts << aheadText(*act.ahead);
     }
     if (!act.person.empty()) {
         parts << QString::fromStdString(act.person);
@@ -58,7 +73,10 @@ QString stateOf(const cellar::OwnAct& act)
 // What is done with a glass of a flight that its holder still has to taste names the glass alone.
 QString subjectOf(const cellar::OwnAct& act, bool blind)
 {
-    return blind ? JournalRows::tr("Glass %1").arg(act.glass.value_or(0)) : barrelOf(act);
+    if (blind) {
+        return JournalRows::tr("Glass %1").arg(act.glass.value_or(0));
+    }
+    return act.device.empty() ? barrelOf(act) : QString::fromStdString(act.device);
 }
 
 JournalLine lineOf(const cellar::OwnAct& act, bool blind, const Formats& formats)
@@ -71,12 +89,12 @@ JournalLine lineOf(const cellar::OwnAct& act, bool blind, const Formats& formats
                                                                 : formats.dateAndTime(act.recorded),
                        later);
     const QString done = capitalised(word("done " + act.kind));
-    const QString barrel = subjectOf(act, blind);
-    line.what =
-        barrel.isEmpty() ? done : JournalRows::tr("%1: %2", "Rum 3: drawn").arg(barrel, done);
+    const QString about = subjectOf(act, blind);
+    line.what = about.isEmpty() ? done : JournalRows::tr("%1: %2", "Rum 3: drawn").arg(about, done);
     line.detail = detailOf(act, formats);
     line.state = stateOf(act);
     line.voided = act.voided;
+    line.stays = !cellar::mayVoid(act.kind);
     return line;
 }
 
@@ -99,6 +117,8 @@ QVariant JournalRows::data(const QModelIndex& index, int role) const
             return line->state;
         case Voided:
             return line->voided;
+        case Stays:
+            return line->stays;
         default:
             return {};
     }
@@ -106,11 +126,8 @@ QVariant JournalRows::data(const QModelIndex& index, int role) const
 
 QHash<int, QByteArray> JournalRows::roleNames() const
 {
-    return {{When, "when"},
-            {What, "what"},
-            {Detail, "detail"},
-            {State, "stateText"},
-            {Voided, "voided"}};
+    return {{When, "when"},       {What, "what"},     {Detail, "detail"},
+            {State, "stateText"}, {Voided, "voided"}, {Stays, "stays"}};
 }
 
 TodayViewModel::TodayViewModel(Context& context, QObject* parent)

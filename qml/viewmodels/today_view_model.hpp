@@ -17,6 +17,7 @@ struct JournalLine {
     QString detail;
     QString state;  // "in a day file", "taken back"
     bool voided = false;
+    bool stays = false;  // it cannot be taken back
 
     [[nodiscard]] QString key() const { return id; }
     friend bool operator==(const JournalLine&, const JournalLine&) = default;
@@ -28,7 +29,7 @@ class JournalRows : public Rows<JournalLine> {
     QML_UNCREATABLE("")
 
 public:
-    enum Role { When = Qt::UserRole, What, Detail, State, Voided };
+    enum Role { When = Qt::UserRole, What, Detail, State, Voided, Stays };
 
     using Rows<JournalLine>::Rows;
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;

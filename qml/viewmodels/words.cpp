@@ -250,6 +250,7 @@ constexpr std::array saidOtherwise = {
     Said{"done clear", QT_TRANSLATE_NOOP("Words", "result noted")},
     Said{"done release", QT_TRANSLATE_NOOP("Words", "released")},
     Said{"done cost", QT_TRANSLATE_NOOP("Words", "cost noted")},
+    Said{"done clock_observe", QT_TRANSLATE_NOOP("Words", "clock looked at")},
     Said{"done cut_off", QT_TRANSLATE_NOOP("Words", "device cut off")},
     Said{"done adopt", QT_TRANSLATE_NOOP("Words", "let count")},
     Said{"done reinstate", QT_TRANSLATE_NOOP("Words", "device let in again")},

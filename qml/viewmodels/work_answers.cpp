@@ -124,11 +124,8 @@ std::vector<std::string> WorkViewModel::namesFor(const plan::AskSpec& ask) const
 
 void WorkViewModel::typeWord(const QString& askName, const QString& text)
 {
-    const QString typed = text.trimmed();
     typed_[askName.toStdString()] = text;  // shown as it stands until all of it is kept
-    keep(askName.toStdString(), typed.isEmpty()
-                                    ? std::nullopt
-                                    : std::optional(cellar::WorkValue{{}, typed.toStdString()}));
+    perform([](cellar::Cellar&, const SubjectId&) { return Result<void>(); });
 }
 
 }  // namespace spile::viewmodels

@@ -103,6 +103,19 @@ void WorkViewModel::resume(const SubjectId& run)
         });
 }
 
+// Of a full disk also what was typed before, and could not be kept then.
+Result<void> WorkViewModel::keepTyped(cellar::Cellar& cellar, const SubjectId& run,
+                                      const std::map<std::string, QString>& typed)
+{
+    for (const auto& [ask, text] : typed) {
+        const std::string word = text.trimmed().toStdString();
+        SPILE_TRY(cellar::keepValue(
+            cellar, run, ask,
+            word.empty() ? std::nullopt : std::optional(cellar::WorkValue{{}, word})));
+    }
+    return {};
+}
+
 void WorkViewModel::perform(Act act)
 {
     if (ending_ || work_.run.isZero()) {
@@ -111,15 +124,18 @@ void WorkViewModel::perform(Act act)
     ++pending_;
     context_.workers.act(
         this,
-        [act = std::move(act), run = work_.run,
+        [act = std::move(act), run = work_.run, typed = typed_,
          &sheets = sheets_](cellar::Cellar& cellar) -> Result<Seen> {
+            SPILE_TRY(keepTyped(cellar, run, typed));
             SPILE_TRY(act(cellar, run));
             return see(cellar, run, sheets);
         },
         [this](Result<Seen> seen) {
             --pending_;
-            if (!seen || pending_ == 0) {  // of several the last one knows all
+            if (seen && pending_ == 0) {
                 typed_.clear();
+            }
+            if (!seen || pending_ == 0) {  // of several the last one knows all
                 take(std::move(seen));
             }
         });
@@ -135,6 +151,9 @@ void WorkViewModel::take(Result<Seen> seen)
     error_.clear();
     const bool otherStep = seen->work.run != work_.run || seen->work.step != work_.step;
     const bool otherTimer = otherStep || seen->work.timer != work_.timer;
+    if (otherStep) {
+        typed_.clear();
+    }
     work_ = std::move(seen->work);
     facts_ = std::move(seen->facts);
     beers_ = std::move(seen->beers);
@@ -248,9 +267,10 @@ void WorkViewModel::endStep(const std::string& outcome, const std::string& reaso
     ending_ = true;
     context_.workers.act(
         this,
-        [sheet = *sheet_, run = work_.run, &sheets = sheets_,
+        [sheet = *sheet_, run = work_.run, typed = typed_, &sheets = sheets_,
          finish = plan::Finish{outcome, reason, people_.who()}](
             cellar::Cellar& cellar) -> Result<Ended> {
+            SPILE_TRY(keepTyped(cellar, run, typed));
             SPILE_ASSIGN(finished, plan::finishStep(cellar, sheet, run, finish));
             if (finished.nextStep.empty()) {
                 return Ended{finished, {}};

@@ -141,6 +141,8 @@ private:
     [[nodiscard]] static Result<Seen> see(cellar::Cellar& cellar, const SubjectId& run,
                                           const WorkSheets& sheets);
     void perform(Act act);
+    [[nodiscard]] static Result<void> keepTyped(cellar::Cellar& cellar, const SubjectId& run,
+                                                const std::map<std::string, QString>& typed);
     void take(Result<Seen> seen);
     void keep(const std::string& ask, const std::optional<cellar::WorkValue>& value);
     void refresh();

@@ -40,6 +40,12 @@ void Workers::send(Line& line, Lane lane, Task task)
     line.wake.notify_one();
 }
 
+void Workers::sendFirst(Line& line, Task act)
+{
+    const std::lock_guard lock(line.mutex);
+    line.acts.push_front(std::move(act));
+}
+
 bool Workers::takeTask(std::deque<Task>& from, Task& task)
 {
     if (from.empty()) {
@@ -84,10 +90,11 @@ void Workers::end(Line& line)
     line.thread.join();
 }
 
-// Called on the writer's thread, within long work that holds no transaction just now.
+// Called on the writer's thread, within long work that holds no transaction just now. Where a
+// record finds the disk full they wait until the work has ended, which comes to see it too.
 void Workers::runActs()
 {
-    for (;;) {
+    while (!cellar_->database().isBroken()) {
         Task task;
         {
             const std::lock_guard lock(writer_.mutex);
@@ -116,20 +123,39 @@ Result<void> Workers::hold(Opened opened)
     return {};
 }
 
+// Called on the writer's thread. What a full disk has closed is opened again before it is used.
+Result<void> Workers::reopen()
+{
+    if (cellar_) {
+        return {};
+    }
+    return reopens_ ? hold(reopens_()) : noCellar();
+}
+
+// Whether a record found the disk full; a file beside the records that did says nothing of them.
+bool Workers::isFull(const Error& error)
+{
+    if (!cellar_ || !cellar_->database().isBroken()) {
+        return false;
+    }
+    full_ = full_ || error.code == ErrorCode::StorageFull;
+    return full_;
+}
+
 // Called on the writer's thread. A record that found the disk full gets the room that was kept for
-// it: the cellar is opened anew, since its connection answers only errors after that.
+// it. The cellar is opened anew in any case, since its connection answers only errors after that:
+// without such room, once somebody has made some and taps again.
 bool Workers::makeRoom(const Error& error)
 {
-    if (error.code != ErrorCode::StorageFull || !cellar_ || !cellar_->database().isBroken()) {
+    if (!isFull(error)) {
         return false;
     }
     const Path folder = cellar_->ledger().folder().folder;
     const Outside outside = cellar_->outside();
-    if (!ledger::giveUpBallast(outside.files, folder)) {
-        return false;
-    }
+    reopens_ = [folder, outside] { return cellar::Cellar::open(folder, outside); };
     cellar_.reset();
-    return hold(cellar::Cellar::open(folder, outside)).has_value();
+    full_ = false;
+    return ledger::giveUpBallast(outside.files, folder);
 }
 
 // Several changes in one turn of the UI's loop are told once.
@@ -155,9 +181,7 @@ void Workers::tellChanged()
 // Called on the writer's thread.
 Result<ledger::Database> Workers::openOwn()
 {
-    if (!cellar_) {
-        return noCellar();
-    }
+    SPILE_TRY(reopen());
     return cellar_->ledger().openReader();
 }
 

@@ -39,40 +39,32 @@ public:
     template <class Open, class Done>
     void open(QObject* receiver, Open open, Done done)
     {
-        send(writer_, Lane::Long,
-             [this, open = std::move(open), back = backTo(receiver, done)] { back(hold(open())); });
+        send(writer_, Lane::Long, [this, open = std::move(open), back = backTo(receiver, done)] {
+            reopens_ = {};
+            back(hold(open()));
+        });
     }
 
-    /// Run `act(Cellar&) -> Result<T>` on the writer; then `done(Result<T>)` on the UI thread.
+    /// Run `act(Cellar&) -> Result<T>` on the writer; then `done(Result<T>)` on the UI thread. An
+    /// act that finds the disk full is run once more if there was room kept for it.
     template <class Act, class Done>
     void act(QObject* receiver, Act act, Done done)
     {
-        send(writer_, Lane::Act, [this, act = std::move(act), back = backTo(receiver, done)] {
-            using Answer = std::invoke_result_t<Act, cellar::Cellar&>;
-            Answer answer = cellar_ ? act(*cellar_) : Answer(noCellar());
-            if (!answer && makeRoom(answer.error())) {
-                answer = act(*cellar_);
-            }
-            const bool changed = answer.has_value();
-            back(std::move(answer));
-            if (changed) {
-                tellChanged();
-            }
-        });
+        send(writer_, Lane::Act,
+             [this, act = std::move(act), back = backTo(receiver, done)] { attempt(act, back); });
     }
 
     /// The same for what only reads, but needs what is this device's own: open sheets, folders.
     template <class Read, class Done>
     void read(QObject* receiver, Read read, Done done)
     {
-        send(writer_, Lane::Act, [this, read = std::move(read), back = backTo(receiver, done)] {
-            using Answer = std::invoke_result_t<Read, cellar::Cellar&>;
-            back(cellar_ ? read(*cellar_) : Answer(noCellar()));
-        });
+        send(writer_, Lane::Act,
+             [this, read = std::move(read), back = backTo(receiver, done)] { back(ask(read)); });
     }
 
     /// Run long work on the writer: `work(Cellar&, const Job&) -> Result<T>`. `report(done,
-    /// total)` and `done(Result<T>)` come on the UI thread. cancelWork() stops it.
+    /// total)` and `done(Result<T>)` come on the UI thread. cancelWork() stops it. Work whose
+    /// records find the disk full begins once more if there was room kept for them.
     template <class Work, class Report, class Done>
     void work(QObject* receiver, Work work, Report report, Done done)
     {
@@ -85,14 +77,22 @@ public:
         send(writer_, Lane::Long,
              [this, cancel, work = std::move(work), tell = reportTo(receiver, std::move(report)),
               back = backTo(receiver, std::move(over))] {
-                 using Answer = std::invoke_result_t<Work, cellar::Cellar&, const Job&>;
                  const Job job(
                      [this, &tell](std::uint64_t now, std::uint64_t all) {
                          tell(now, all);
                          runActs();
                      },
                      cancel.get(), [this] { return hasActs(writer_); });
-                 Answer answer = cellar_ ? work(*cellar_, job) : Answer(noCellar());
+                 const auto once = [&](cellar::Cellar& cellar) {
+                     inWork_ = true;
+                     auto answer = work(cellar, job);
+                     inWork_ = false;
+                     return answer;
+                 };
+                 auto answer = ask(once);
+                 if (!answer && makeRoom(answer.error())) {
+                     answer = ask(once);
+                 }
                  back(std::move(answer));
                  tellChanged();  // also a part that was done before it stopped
              });
@@ -210,13 +210,43 @@ private:
         };
     }
 
+    // Called on the writer's thread: what `use(Cellar&)` answers.
+    template <class Use>
+    auto ask(const Use& use) -> std::invoke_result_t<Use, cellar::Cellar&>
+    {
+        Result<void> there = reopen();
+        return there ? use(*cellar_) : passOn(there);
+    }
+    template <class Act, class Back>
+    void attempt(const Act& act, const Back& back)
+    {
+        auto answer = ask(act);
+        if (!answer && isFull(answer.error())) {
+            if (inWork_) {  // which holds the cellar, and ends now that there are only errors
+                sendFirst(writer_, [this, act, back] { attempt(act, back); });
+                return;
+            }
+            if (makeRoom(answer.error())) {
+                answer = ask(act);
+            }
+        }
+        const bool changed = answer.has_value();
+        back(std::move(answer));
+        if (changed) {
+            tellChanged();
+        }
+    }
+
     static void send(Line& line, Lane lane, Task task);
+    static void sendFirst(Line& line, Task act);
     static void serve(Line& line);
     static void end(Line& line);
     static bool takeTask(std::deque<Task>& from, Task& task);
     [[nodiscard]] static bool hasActs(Line& line);
     [[nodiscard]] static tl::unexpected<Error> noCellar();
     [[nodiscard]] Result<void> hold(Opened opened);
+    [[nodiscard]] Result<void> reopen();
+    [[nodiscard]] bool isFull(const Error& error);
     [[nodiscard]] bool makeRoom(const Error& error);
     void runActs();
     void tellChanged();
@@ -226,8 +256,11 @@ private:
 
     CancelToken ending_;
     Line writer_, reader_, student_;
-    std::unique_ptr<cellar::Cellar> cellar_;             // the writer's
-    std::unique_ptr<ledger::Database> reading_;          // the reader's
+    std::unique_ptr<cellar::Cellar> cellar_;  // the writer's, as the next three
+    std::function<Opened()> reopens_;         // what a full disk has closed
+    bool inWork_ = false;
+    bool full_ = false;                          // what has broken the cellar's connection was that
+    std::unique_ptr<ledger::Database> reading_;  // the reader's
     std::vector<std::shared_ptr<CancelToken>> cancels_;  // of long work, the UI thread's
     int pending_ = 0;                                    // counted on the UI thread alone
     bool changeTold_ = false;

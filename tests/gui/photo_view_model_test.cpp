@@ -22,7 +22,9 @@ public:
     std::uint64_t free = std::uint64_t{1} << 40U;
 };
 
-const QString storageFull = "Photo not kept: storage is full. The scores are kept.";
+const QString storageFull =
+    "Photo not kept: storage is full. All that was kept before is safe. Free some space, then take "
+    "it again.";
 
 }  // namespace
 

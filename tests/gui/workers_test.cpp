@@ -108,6 +108,90 @@ private slots:
         QCOMPARE(QString::fromStdString(support::problemsOf(*cellar)), QString());
     }
 
+    void onceThereIsRoomTheNextTapIsKept()
+    {
+        FullDisk disk(true);
+        QVERIFY(disk.made);
+        Workers workers;
+        disk.open(workers, this);
+        int saved = 0;
+        int refused = 0;
+        const auto tap = [&] {
+            workers.act(
+                this, [](cellar::Cellar& cellar) { return cellar::registerPerson(cellar, "Ada"); },
+                [&](const Result<SubjectId>& person) {
+                    saved += person ? 1 : 0;
+                    refused += !person && person.error().code == ErrorCode::StorageFull ? 1 : 0;
+                });
+        };
+        disk.full = true;
+        tap();
+        tap();
+        QTRY_COMPARE(refused, 2);
+        disk.full = false;
+        tap();
+        QTRY_COMPARE(saved, 1);
+        std::size_t people = 0;
+        workers.look(
+            this,
+            [](ledger::Database& database) { return cellar::named(database, "person", {}, 10); },
+            [&](const auto& found) { people = found->size(); });
+        QTRY_COMPARE(people, std::size_t{1});
+    }
+
+    // The work holds the cellar that the act would open anew.
+    void anActWithinLongWorkGetsTheRoomThatWasKeptAndSoDoesTheWork()
+    {
+        FullDisk disk(false);
+        QVERIFY(disk.made);
+        QVERIFY(
+            ledger::keepBallast(disk.device.files, disk.device.random, disk.device.cellarFolder())
+                .has_value());
+        Workers workers;
+        disk.open(workers, this);
+        std::atomic<int> begun{0};
+        std::atomic<int> tapped{0};
+        int saved = 0;
+        bool asked = false;
+        bool workDone = false;
+        workers.work(
+            this,
+            [&](cellar::Cellar& cellar, const Job& job) {
+                ++begun;
+                while (tapped == 0 && job.advance(0, 0)) {
+                    QThread::msleep(1);
+                }
+                return cellar::registerPlace(cellar, "Vault");
+            },
+            [&](std::uint64_t, std::uint64_t) {
+                if (asked) {
+                    return;
+                }
+                asked = true;
+                disk.full = true;
+                workers.act(
+                    this,
+                    [&](cellar::Cellar& cellar) {
+                        ++tapped;
+                        return cellar::registerPerson(cellar, "Ada");
+                    },
+                    [&](const Result<SubjectId>& person) { saved += person ? 1 : 0; });
+            },
+            [&](const Result<SubjectId>& place) { workDone = place.has_value(); });
+        QTRY_VERIFY(workDone && saved == 1);
+        QCOMPARE(begun.load(), 2);
+        QCOMPARE(tapped.load(), 2);
+        std::size_t known = 0;
+        workers.look(
+            this,
+            [](ledger::Database& database) -> Result<std::size_t> {
+                return cellar::named(database, "person", {}, 10)->size() +
+                       cellar::named(database, "place", {}, 10)->size();
+            },
+            [&](const Result<std::size_t>& found) { known = *found; });
+        QTRY_COMPARE(known, std::size_t{2});
+    }
+
     void actsRunBetweenTheStepsOfLongWork()
     {
         support::TestDevice device(1);

@@ -80,6 +80,9 @@ std::uint64_t FaultyFileSystem::calls(std::optional<FileCall> call) const
 Result<void> FaultyFileSystem::admit(FileCall call, const Path& path)
 {
     ++calls_.at(static_cast<std::size_t>(call));
+    if (call == FileCall::Append && full_ && full_()) {
+        return fail(ErrorCode::StorageFull, path.string(), "refused by the test");
+    }
     if (!fault_ || (fault_->call && *fault_->call != call)) {
         return {};
     }

@@ -3,6 +3,7 @@
 #include "core/base/file_system.hpp"
 
 #include <array>
+#include <functional>
 #include <optional>
 
 namespace spile::support {
@@ -43,7 +44,9 @@ public:
     void failAt(const Fault& fault);
     /// Say that so much is free.
     void setFree(std::uint64_t bytes) { free_ = bytes; }
-    /// Refuse nothing more, and count from now on.
+    /// Refuse to append, as a full disk does, while `full` says so. Set it before others use it.
+    void fillWhile(std::function<bool()> full) { full_ = std::move(full); }
+    /// Refuse nothing more of what failAt() said, and count from now on.
     void failNever();
     /// Return how many calls there were of this kind, or of all, since the last of the above.
     [[nodiscard]] std::uint64_t calls(std::optional<FileCall> call = {}) const;
@@ -71,6 +74,7 @@ private:
     FileSystem& inner_;
     std::optional<std::uint64_t> free_;
     std::optional<Fault> fault_;
+    std::function<bool()> full_;
     std::array<std::uint64_t, fileCallKinds> calls_{};
 };
 

@@ -1,9 +1,12 @@
 #include "core/cellar/acts/correcting.hpp"
 #include "core/cellar/acts/drawing.hpp"
 #include "core/cellar/acts/filling.hpp"
+#include "core/cellar/acts/observing.hpp"
 #include "core/cellar/acts/photographing.hpp"
 #include "core/cellar/acts/tasting.hpp"
+#include "core/cellar/acts/trusting.hpp"
 #include "core/cellar/journal.hpp"
+#include "core/cellar/settling.hpp"
 #include "tests/support/fleet.hpp"
 
 #include <gtest/gtest.h>
@@ -99,6 +102,35 @@ TEST_F(Journal, SaysWhatEachLineNeeds)
         recordCheck(phone, {barrel, "dry", true, {ledger::EventTime{before}, by.person, {}}}));
     EXPECT_EQ(acts(1).at(0).at, before);
     EXPECT_GT(acts(1).at(0).recorded, before);
+}
+
+TEST_F(Journal, SaysWhichDeviceAndHowFarItsClockWasAhead)
+{
+    draw();
+    fleet.exchangeAll();
+    SimulatedClock& clock = fleet.at(0).clock;
+    const DeviceId other = phone.ledger().device();
+    const auto newest = [&] { return ownActs(desk.database(), fromTheNewest, 1)->at(0); };
+    const auto observed =
+        observeClock(desk, other, clock.now() + std::chrono::hours(3), {clock.now(), 0}, by.person);
+    ASSERT_TRUE(observed) << support::textOf(observed.error());
+    EXPECT_EQ(newest().kind, "clock_observe");
+    EXPECT_EQ(newest().device, *nameOfDevice(desk.database(), other));
+    EXPECT_FALSE(newest().device.empty());
+    EXPECT_EQ(newest().ahead, std::chrono::hours(3));
+    EXPECT_EQ(newest().person, "Ada");
+    EXPECT_TRUE(mayVoid(newest().kind));
+    ASSERT_TRUE(voidEntry(desk, *observed));
+    EXPECT_TRUE(newest().voided);
+    ASSERT_TRUE(observeOwnClock(desk, {clock.now() + std::chrono::hours(2), 0}));
+    EXPECT_EQ(newest().device, *nameOfDevice(desk.database(), desk.ledger().device()));
+    EXPECT_EQ(newest().ahead, -std::chrono::hours(2));
+    ASSERT_TRUE(cutOff(desk, {.device = other}));
+    EXPECT_EQ(newest().kind, "cut_off");
+    EXPECT_EQ(newest().device, *nameOfDevice(desk.database(), other));
+    EXPECT_FALSE(newest().ahead);
+    EXPECT_FALSE(mayVoid(newest().kind));
+    EXPECT_FALSE(voidEntry(desk, newest().entry));
 }
 
 TEST_F(Journal, ShowsWhatWasTakenBackAndCorrected)

@@ -55,7 +55,7 @@ Result<void> checkAmendment(const KindSpec& kind, const ledger::Fields& fields)
 }
 
 // Trust is given and taken by records of its own, never by a correction.
-bool beginsCellar(const std::string& kind)
+bool beginsCellar(std::string_view kind)
 {
     return kind == ledger::genesisKind || ledger::isTrustKind(kind) || kind == ledger::renewKind;
 }
@@ -88,10 +88,12 @@ Result<EntryId> amend(Cellar& cellar, const EntryId& target, const ledger::Field
     return recordOne(cellar, amendment(cellar, target, fields));
 }
 
+bool mayVoid(std::string_view kind) { return !beginsCellar(kind) && kind != "mix"; }
+
 Result<EntryId> voidEntry(Cellar& cellar, const EntryId& target)
 {
     SPILE_ASSIGN(corrected, needEntry(cellar, target));
-    if (beginsCellar(corrected.kind) || corrected.kind == "mix") {
+    if (!mayVoid(corrected.kind)) {
         return fail(ErrorCode::Conflict, "void", corrected.kind, "a record of the cellar's work");
     }
     ledger::NewEntry entry;

@@ -17,10 +17,12 @@ namespace spile::cellar {
 [[nodiscard]] Result<ledger::NewEntry> amendment(Cellar& cellar, const EntryId& target,
                                                  const ledger::Fields& fields);
 
+/// Whether voidEntry() takes back an entry of that kind.
+[[nodiscard]] bool mayVoid(std::string_view kind);
+
 /// Let the entry `target` not count; voiding that void entry lets it count again.
 ///
-/// Errors    NotFound if there is no such entry; Conflict for the entries that a cellar begins
-/// with.
+/// Errors    NotFound if there is no such entry; Conflict if its kind is not taken back.
 [[nodiscard]] Result<EntryId> voidEntry(Cellar& cellar, const EntryId& target);
 
 }  // namespace spile::cellar

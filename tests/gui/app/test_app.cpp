@@ -9,6 +9,7 @@
 #include "core/scan/barrel_code.hpp"
 #include "tests/gui/app/must.hpp"
 #include "tests/support/command.hpp"
+#include "tests/support/counting_vfs.hpp"
 
 #include <QAccessible>
 #include <QCoreApplication>
@@ -90,8 +91,17 @@ std::vector<TestPlaces::Found> TestPlaces::dayFiles()
     return found;
 }
 
-TestApp::TestApp(QObject* parent) : QObject(parent) {}
-TestApp::~TestApp() = default;
+// What SQLite writes is refused by a layer that is put under it before any cellar is opened.
+TestApp::TestApp(QObject* parent) : QObject(parent)
+{
+    registerCountingVfs().fillDisk([this] { return isFull(); });
+}
+
+TestApp::~TestApp()
+{
+    end();
+    registerCountingVfs().fillDisk({});
+}
 
 QString TestApp::stick() const
 {
@@ -111,7 +121,7 @@ void TestApp::beginEmpty()
     end();
     device_ = std::make_unique<TestDevice>(++seed);
     device_->clock.setWall(*fromIso(today));
-    disk_ = std::make_unique<FaultyFileSystem>(device_->files);
+    useDisk();
     QDir().mkpath(stick());
     places_ = std::make_unique<TestPlaces>(device_->folder.path() / "stick");
     this->start();
@@ -277,7 +287,13 @@ int TestApp::recordCount()
     std::optional<std::int64_t> newest;
     app_->workers().read(
         this, [](cellar::Cellar& cellar) { return cellar::newestRecord(cellar.database()); },
-        [&](const Result<std::int64_t>& found) { newest = found.value_or(-1); });
+        [&](const Result<std::int64_t>& found) {
+            newest = found.value_or(-1);
+            if (!found) {
+                qWarning("no count: %s, %s", found.error().subject.c_str(),
+                         found.error().value.c_str());
+            }
+        });
     while (!newest) {
         QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
     }
@@ -312,13 +328,6 @@ void TestApp::setApplicationState(int state)
 {
     app_->applicationStateChanged(static_cast<Qt::ApplicationState>(state));
 }
-
-void TestApp::setFreeBytes(double bytes) { places_->free = static_cast<std::uint64_t>(bytes); }
-
-void TestApp::fillDisk() { disk_->failAt({FileCall::Append, 1, ErrorCode::StorageFull, true}); }
-
-void TestApp::refuseDisk() { disk_->failAt({FileCall::Lock, 1, ErrorCode::Storage, true}); }
-void TestApp::mendDisk() { disk_->failNever(); }
 
 void TestApp::useLongWords()
 {

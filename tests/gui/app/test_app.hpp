@@ -8,6 +8,7 @@
 #include <QObject>
 #include <QTranslator>
 #include <QtQml/qqmlregistration.h>
+#include <atomic>
 #include <functional>
 #include <map>
 
@@ -98,8 +99,13 @@ public:
     Q_INVOKABLE void spoilNewestDraw();
     Q_INVOKABLE void setApplicationState(int state);
     Q_INVOKABLE void setFreeBytes(double bytes);
-    /// From now on every write to the disk besides SQLite's fails for want of room.
+    /// Make the ballast; the app itself does it after a while.
+    Q_INVOKABLE void keepBallast();
+    /// From now on every write to the disk fails for want of room, until the ballast is given up if
+    /// there is one.
     Q_INVOKABLE void fillDisk();
+    /// The same for records alone: what is written beside them has just found the last room.
+    Q_INVOKABLE void fillDiskForRecords();
     /// From now on the disk refuses to lock, as one that can only be read does.
     Q_INVOKABLE void refuseDisk();
     Q_INVOKABLE void mendDisk();
@@ -142,12 +148,17 @@ private:
         std::string code;
     };
     void start();
+    void useDisk();
+    [[nodiscard]] bool isFull() const;
     // With the app ended meanwhile.
     void change(const std::function<void(cellar::Cellar&)>& what);
     void end();
 
     std::unique_ptr<TestDevice> device_;
     std::unique_ptr<FaultyFileSystem> disk_;
+    Path ballast_;  // what the disk is full of, if that is known
+    std::atomic<bool> onlyRecords_{false};
+    std::atomic<bool> full_{false};  // last, since the threads ask for it first
     std::unique_ptr<TestPlaces> places_;
     std::unique_ptr<viewmodels::AppViewModel> app_;
     std::unique_ptr<QTranslator> longWords_;

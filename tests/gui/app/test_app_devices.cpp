@@ -235,7 +235,7 @@ void TestApp::joinAsPhone()
     const Path file = handedOut(*desk, *ours);
     device_ = std::make_unique<TestDevice>(900);
     device_->clock.setWall(desk->clock.now());
-    disk_ = std::make_unique<FaultyFileSystem>(device_->files);
+    useDisk();
     std::filesystem::create_directories(device_->folder.path() / "stick");
     places_ = std::make_unique<TestPlaces>(device_->folder.path() / "stick");
     device_->join(file);

@@ -23,6 +23,10 @@ AppStage {
             const rows = stage.app.today.journal
             return rows.data(rows.index(index, 0), Qt.UserRole + 2)
         }
+        function what(index) {
+            const rows = stage.app.today.journal
+            return rows.data(rows.index(index, 0), Qt.UserRole + 1)
+        }
         function when(index) {
             const rows = stage.app.today.journal
             return rows.data(rows.index(index, 0), Qt.UserRole)
@@ -48,6 +52,14 @@ AppStage {
             tryCompare(stage.app.navigator, "page", Navigator.Today)
             compare(stage.app.notice.text, "Kept. Set this device's own clock too.")
             tryVerify(() => shown("clockDoubt") === null) // the observation itself is the newest record
+            tryVerify(() => what(0) === "Phone: Clock looked at", 5000, what(0))
+            compare(detail(0), "it was ahead by 3 hour(s)")
+            stage.app.today.takeBackAt(0)
+            settle()
+            tryVerify(() => shown("clockDoubt") === null)
+            stage.app.clock.openDoubt()
+            settle()
+            compare(shown("known"), null) // taken back, as on the page of the clock
         }
         function test_a_record_says_what_its_clock_said() {
             stage.test.beginWithBarrels(1, 1)
@@ -60,15 +72,15 @@ AppStage {
             tap("moreTen", need("day"))
             tap("save")
             tryCompare(stage.app.navigator, "page", Navigator.Today)
-            tryVerify(() => detail(0).indexOf("; set right") > 0, 5000, detail(0))
-            tryVerify(() => when(0).indexOf(", in the future") > 0, 5000, when(0))
+            tryVerify(() => detail(1).indexOf("; set right") > 0, 5000, detail(1)) // below the look at the clock itself
+            tryVerify(() => when(1).indexOf(", in the future") > 0, 5000, when(1))
 
             stage.app.clock.openDoubt()
             settle()
             verify(need("known").text.indexOf("It was behind by") === 0, need("known").text)
             tap("bannerPad", need("known"))
             tryCompare(stage.app.navigator, "page", Navigator.Today)
-            tryVerify(() => detail(0).indexOf("set right") < 0)
+            tryVerify(() => detail(1).indexOf("set right") < 0)
         }
         function test_a_day_file_from_the_future_leads_to_the_clock_of_its_phone() {
             stage.test.beginWithBarrels(1, 0)

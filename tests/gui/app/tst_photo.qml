@@ -12,6 +12,7 @@ AppStage {
         stage: stage
 
         readonly property PhotoViewModel photo: stage.test.app?.photo ?? null
+        readonly property string noRoom: "Photo not kept: storage is full. All that was kept before is safe. Free some space, then take it again."
 
         function begin() {
             stage.test.beginWithBarrels(1, 0)
@@ -76,8 +77,48 @@ AppStage {
             const camera = withFakeCamera()
             stage.test.setFreeBytes(1000)
             tap("take")
-            compare(need("error").text, "Photo not kept: storage is full. The scores are kept.")
+            compare(need("error").text, noRoom)
             compare(camera.photosAsked, 0)
+        }
+        function takesOnFullDisk() {
+            begin()
+            stage.raise("file://" + stage.test.samplePicture())
+            settle()
+            open()
+            return stage.test.recordCount()
+        }
+        // A photo needs room beside what is kept for records.
+        function test_a_photo_leaves_the_room_that_is_kept_for_records() {
+            const before = takesOnFullDisk()
+            stage.test.keepBallast()
+            stage.test.setFreeBytes(33000000)
+            tap("take")
+            compare(need("error").text, noRoom)
+            compare(stage.test.recordCount(), before)
+            stage.test.setFreeBytes(1e9)
+            tap("take")
+            tryVerify(() => photo.kept, 10000)
+            compare(stage.test.recordCount(), before + 1)
+        }
+        function test_the_record_of_a_photo_gets_the_room_that_was_kept() {
+            const before = takesOnFullDisk()
+            stage.test.keepBallast()
+            stage.test.fillDiskForRecords()
+            tap("take")
+            tryVerify(() => photo.kept, 10000)
+            compare(shown("error"), null)
+            compare(stage.test.recordCount(), before + 1)
+        }
+        function test_without_any_room_the_photo_is_taken_again_once_there_is_some() {
+            const before = takesOnFullDisk()
+            stage.test.fillDisk()
+            tap("take")
+            compare(need("error").text, noRoom)
+            compare(stage.test.recordCount(), before)
+            stage.test.mendDisk()
+            tap("take")
+            tryVerify(() => photo.kept, 10000)
+            compare(stage.test.recordCount(), before + 1)
         }
     }
 }

@@ -53,7 +53,9 @@ AppStage {
             compare(stage.test.app.stage, AppViewModel.Ready)
             verify(!stage.test.app.joining.admitted)
             compare(stage.test.app.joining.ownCode.length, 34)
-            verify(texts().includes(stage.test.app.joining.ownCode))
+            for (const group of stage.test.app.joining.ownCode.split("-")) {
+                verify(texts().includes(group), group)
+            }
             tap("back")
             tap("bar0")
             compare(need("rows").count, 2)
