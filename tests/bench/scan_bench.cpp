@@ -7,9 +7,9 @@
 #include "core/scan/zxing_reading.hpp"
 #include "tests/bench/report.hpp"
 #include "tests/support/frame_stream.hpp"
+#include "tests/support/thread_time.hpp"
 
 #include <array>
-#include <ctime>
 #include <filesystem>
 #include <fstream>
 #include <iterator>
@@ -24,13 +24,6 @@ using bench::Times;
 using support::DrawnFrame;
 using support::FrameStream;
 
-double threadSeconds()
-{
-    timespec time{};
-    clock_gettime(CLOCK_THREAD_CPUTIME_ID, &time);
-    return static_cast<double>(time.tv_sec) + 1e-9 * static_cast<double>(time.tv_nsec);
-}
-
 // What one reader made of frames whose texts are known.
 struct Tally {
     int frames = 0;
@@ -41,9 +34,8 @@ struct Tally {
     template <class Texts, class Read>
     bool take(const Texts& isExpected, Read readTexts)
     {
-        const double start = threadSeconds();
-        const std::vector<std::string> texts = readTexts();
-        times.addSeconds(threadSeconds() - start);
+        std::vector<std::string> texts;
+        times.addSeconds(support::threadSeconds([&] { texts = readTexts(); }));
         ++frames;
         bool found = false;
         for (const std::string& text : texts) {

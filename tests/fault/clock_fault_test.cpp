@@ -7,6 +7,7 @@
 #include "core/cellar/clocks.hpp"
 #include "core/cellar/queries.hpp"
 #include "core/ledger/cbor.hpp"
+#include "core/ledger/schema.hpp"
 #include "tests/support/fleet.hpp"
 
 #include <gtest/gtest.h>
@@ -228,10 +229,16 @@ TEST(Fault34_SequenceNumber, BeyondItsEndNothingIsRecordedAndNothingIsTouched)
     support::TestDevice device(34);
     auto cellar = device.newCellar();
     const auto small = support::fillSmallCellar(*cellar);
+    // A head is believed only where it is an entry of the chain, so that the entry says so, too.
     const auto fill = [&](std::int64_t seq) {
         {
             auto change = cellar->ledger().change();
-            EXPECT_TRUE(change->database().execute("UPDATE head SET seq = ?", seq));
+            ledger::Database& database = change->database();
+            EXPECT_TRUE(database.run(ledger::entriesMayChange));
+            EXPECT_TRUE(
+                database.execute("UPDATE entry SET seq = ? WHERE id = (SELECT id FROM head)", seq));
+            EXPECT_TRUE(database.run(ledger::entriesNeverChange));
+            EXPECT_TRUE(database.execute("UPDATE head SET seq = ?", seq));
             EXPECT_TRUE(change->commit());
         }
         cellar.reset();
