@@ -13,7 +13,7 @@ using ledger::Row;
 
 namespace {
 
-constexpr std::int64_t twiceWithinMs = 10 * 60 * 1000;
+constexpr std::int64_t twiceWithinMs = std::int64_t{10} * 60 * 1000;
 
 Result<std::vector<VolumeRecord>> readRecords(Database& database, std::string_view sql,
                                               const SubjectId& barrel, std::int64_t sinceMs)
