@@ -97,9 +97,10 @@ inline Found lookAt(const Recorded& recorded, Looking wrongWith, bool lying = fa
     const std::size_t calls = recorded.disk->calls().size();
     const std::size_t wanted = crashesWanted();
     for (std::size_t i = 0; i < wanted; ++i) {
-        // A step that shares no factor with the number of calls comes to each.
-        Crash crash{i * calls / wanted + 1, allLeaves[i % allLeaves.size()], i, lying};
-        crash.after = std::min(crash.after, calls);
+        // From the first call to the last, so that the end of it is among them however few they
+        // are.
+        const std::size_t after = wanted == 1 ? calls : 1 + i * (calls - 1) / (wanted - 1);
+        const Crash crash{after, allLeaves[i % allLeaves.size()], i, lying};
         support::TempFolder folder;
         writeCrashed(recorded.disk->calls(), crash, recorded.before->path(), folder.path());
         const std::string wrong = wrongWith(recorded, crash, folder.path());
