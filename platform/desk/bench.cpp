@@ -8,7 +8,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 
 namespace spile::desk {
 
@@ -20,15 +19,7 @@ using nlohmann::json;
 namespace {
 
 constexpr std::uint64_t longestSpec = 16'000'000;  // bytes
-constexpr double perCent = 100;
-constexpr double recipe = 100;  // mL, of the bench glass
-
-std::string number(double value, int places)
-{
-    std::array<char, 32> text{};
-    std::snprintf(text.data(), text.size(), "%.*f", places, value);
-    return text.data();
-}
+constexpr double recipe = 100;                     // mL, of the bench glass
 
 bool hasWindows(const Problem& problem)
 {
@@ -90,12 +81,12 @@ std::string tableOf(const Problem& problem, const std::vector<Blend>& blends)
         std::string shares;
         for (const blend::Share& share : blend.shares) {
             const blend::Barrel& barrel = problem.barrels[share.barrel];
-            shares += (shares.empty() ? "" : ", ") + barrel.name + " (" + number(share.amount, 1) +
-                      "; " + number(recipe * share.amount / blend.amount, 1) + ")";
+            shares += (shares.empty() ? "" : ", ") + barrel.name + " (" + fixed(share.amount, 1) +
+                      "; " + fixed(recipe * share.amount / blend.amount, 1) + ")";
         }
-        lines.push_back({number(std::sqrt(blend.distance), 2),
+        lines.push_back({fixed(std::sqrt(blend.distance), 2),
                          hasWindows(problem) ? chanceText(blend.chance) : "",
-                         number(blend.strength * perCent, 1) + " %", number(blend.amount, 0),
+                         fixed(blend.strength * perCent, 1) + " %", fixed(blend.amount, 0),
                          shares});
     }
     return table(lines);
@@ -108,13 +99,13 @@ std::string textOf(const Problem& problem, const blend::Found& found,
         return tableOf(problem, shown) +
                (found.proven ? "\nNo blend of these barrels comes nearer than the first.\n"
                              : "\nStopped before all were looked at: none comes nearer than " +
-                                   number(std::sqrt(found.bound), 2) + " points.\n") +
+                                   fixed(std::sqrt(found.bound), 2) + " points.\n") +
                "Pour the glass, cool and carbonate it, and taste it before any barrel is opened.\n";
     }
     std::string text = "No blend keeps all bounds. In the way, for the one that comes nearest:\n";
     for (const InTheWay& way : found.inTheWay) {
-        text += "  " + nameOf(problem, way) + " comes to " + number(way.reached * unitOf(way), 2) +
-                ", asked for " + number(way.bound * unitOf(way), 2) + "\n";
+        text += "  " + nameOf(problem, way) + " comes to " + fixed(way.reached * unitOf(way), 2) +
+                ", asked for " + fixed(way.bound * unitOf(way), 2) + "\n";
     }
     return text;
 }

@@ -2,13 +2,12 @@
 #include "core/plan/bench_answers.hpp"
 #include "core/scan/barrel_code.hpp"
 #include "platform/desk/bench_job.hpp"
+#include "platform/desk/bench_spec.hpp"
 #include "platform/desk/commands.hpp"
 #include "platform/desk/finding.hpp"
 #include "platform/desk/rows.hpp"
 
-#include <array>
 #include <cmath>
-#include <cstdio>
 
 namespace spile::desk {
 
@@ -18,15 +17,7 @@ using plan::BenchAnswer;
 
 namespace {
 
-constexpr double perCent = 100;
 constexpr int targetsMost = 1000;
-
-std::string number(double value, int places)
-{
-    std::array<char, 32> text{};
-    std::snprintf(text.data(), text.size(), "%.*f", places, value);
-    return text.data();
-}
 
 std::string nameOf(const cellar::BarrelRow& row)
 {
@@ -174,12 +165,11 @@ std::string lineOf(const Bench& bench, const BenchAnswer& answer)
     for (const plan::RecipeStep& step : answer.recipe.steps) {
         const blend::Share& share = answer.blend.shares[step.part];
         shares += (shares.empty() ? "" : ", ") + nameOf(bench.barrels[share.barrel].row) + " (" +
-                  number(share.amount / litres(1).si(), 0) + "; " + number(step.millilitres, 1) +
-                  ")";
+                  fixed(share.amount / litres(1).si(), 0) + "; " + fixed(step.millilitres, 1) + ")";
     }
     for (const plan::Ullaged& one : answer.ullaged) {
         shares += "; " + nameOf(bench.barrels[one.barrel].row) + " keeps " +
-                  number(inLitres(one.left), 0) + " L";
+                  fixed(inLitres(one.left), 0) + " L";
     }
     return shares;
 }
@@ -191,8 +181,8 @@ std::string textOf(const Bench& bench, const blend::Found& found,
     if (answers.empty()) {
         text = "No blend keeps all bounds. In the way, for the one that comes nearest:\n";
         for (const blend::InTheWay& way : found.inTheWay) {
-            text += "  " + nameOf(bench, way) + " comes to " + number(shown(way, way.reached), 2) +
-                    ", asked for " + number(shown(way, way.bound), 2) + "\n";
+            text += "  " + nameOf(bench, way) + " comes to " + fixed(shown(way, way.reached), 2) +
+                    ", asked for " + fixed(shown(way, way.bound), 2) + "\n";
         }
     } else {
         std::vector<std::vector<std::string>> lines{{"chance", "off by (points)", "strength",
@@ -201,22 +191,21 @@ std::string textOf(const Bench& bench, const blend::Found& found,
         for (const BenchAnswer& answer : answers) {
             const auto& strength = answer.strength;
             lines.push_back(
-                {chanceText(answer.blend.chance), number(std::sqrt(answer.blend.distance), 2),
-                 number(strength.median * perCent, 1) + " % (" + number(strength.low * perCent, 1) +
-                     " to " + number(strength.high * perCent, 1) + ")",
-                 number(inLitres(answer.volume.median), 0) + " (" +
-                     number(inLitres(answer.volume.low), 0) + " to " +
-                     number(inLitres(answer.volume.high), 0) + ")",
+                {chanceText(answer.blend.chance), fixed(std::sqrt(answer.blend.distance), 2),
+                 fixed(strength.median * perCent, 1) + " % (" + fixed(strength.low * perCent, 1) +
+                     " to " + fixed(strength.high * perCent, 1) + ")",
+                 fixed(inLitres(answer.volume.median), 0) + " (" +
+                     fixed(inLitres(answer.volume.low), 0) + " to " +
+                     fixed(inLitres(answer.volume.high), 0) + ")",
                  std::to_string(answer.beers), lineOf(bench, answer)});
         }
-        text =
-            table(lines) +
-            (found.proven ? "\nEvery set of barrels was looked at: none comes nearer than " +
-                                number(std::sqrt(found.blends.front().distance), 2) + " points.\n"
-                          : "\nStopped before all were looked at: none comes nearer than " +
-                                number(std::sqrt(found.bound), 2) + " points.\n") +
-            "Ranges are 8 in 10. Pour the glass, cool and carbonate it, and taste it before any "
-            "barrel is opened.\n";
+        text = table(lines) +
+               (found.proven ? "\nEvery set of barrels was looked at: none comes nearer than " +
+                                   fixed(std::sqrt(found.blends.front().distance), 2) + " points.\n"
+                             : "\nStopped before all were looked at: none comes nearer than " +
+                                   fixed(std::sqrt(found.bound), 2) + " points.\n") +
+               "Ranges are 8 in 10. Pour the glass, cool and carbonate it, and taste it before any "
+               "barrel is opened.\n";
     }
     for (const plan::LeftOut& one : bench.leftOut) {
         text += "Left out: " + nameOf(one.row) + " (" + wordOf(one.why) + ")\n";

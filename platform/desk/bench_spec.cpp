@@ -10,8 +10,6 @@ using nlohmann::json;
 
 namespace {
 
-constexpr double perCent = 100;
-
 tl::unexpected<Error> wrong(const std::string& member, const std::string& limit)
 {
     return fail(ErrorCode::Malformed, member, {}, limit);

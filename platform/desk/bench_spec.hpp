@@ -6,6 +6,9 @@
 
 namespace spile::desk {
 
+/// A fraction in the bench's forms and lines is told in these.
+constexpr double perCent = 100;
+
 /// Read what the bench is asked from JSON text:
 ///
 ///   {"target": {ATTR: 5.0, ...}, "weight": {ATTR: 1.0, ...}, "window": {ATTR: [3.5, 6.5], ...},

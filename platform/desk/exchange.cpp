@@ -152,7 +152,7 @@ int takeIn(Session& session, const std::vector<std::string>& dayFiles,
             const Error& error = taken.error();
             Session::remark("spile-desk: " + file + ": " + worded(error));
             answers.push_back(
-                {{"file", file}, {"error", nameOf(error.code)}, {"says", worded(error)}});
+                {{"file", file}, {"error", codeName(error.code)}, {"says", worded(error)}});
             exit = exitOf(error);
             continue;
         }

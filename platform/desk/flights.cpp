@@ -13,15 +13,15 @@ using nlohmann::json;
 
 namespace {
 
-constexpr int page = 500;
+constexpr int flightsAtOnce = 500;
 
 Result<std::vector<FlightRow>> allFlights(ledger::Database& database)
 {
     std::vector<FlightRow> all;
     cellar::BeforeFlight before;
     for (bool more = true; more;) {
-        SPILE_ASSIGN(rows, cellar::flights(database, instantFromMs(0), before, page));
-        more = rows.size() == page;
+        SPILE_ASSIGN(rows, cellar::flights(database, instantFromMs(0), before, flightsAtOnce));
+        more = rows.size() == flightsAtOnce;
         if (more) {
             before = {rows.back().counted, rows.back().flight};
         }

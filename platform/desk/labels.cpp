@@ -7,8 +7,6 @@
 #include "platform/desk/rows.hpp"
 
 #include <algorithm>
-#include <array>
-#include <cstdio>
 #include <iterator>
 
 namespace spile::desk {
@@ -20,13 +18,6 @@ using labels::StockKind;
 using nlohmann::json;
 
 namespace {
-
-std::string fixed(double value, int places)
-{
-    std::array<char, 32> text{};
-    std::snprintf(text.data(), text.size(), "%.*f", places, value);
-    return text.data();
-}
 
 const char* wordOf(StockKind kind)
 {

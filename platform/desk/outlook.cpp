@@ -6,9 +6,7 @@
 #include "platform/desk/finding.hpp"
 #include "platform/desk/rows.hpp"
 
-#include <array>
 #include <cmath>
-#include <cstdio>
 
 namespace spile::desk {
 
@@ -24,12 +22,7 @@ double rounded(double value, double parts) { return std::round(value * parts) / 
 double chanceOf(double value) { return rounded(value, 1e3); }
 double scoreOf(double line) { return rounded(panel::scoreOfLine(line), 1e2); }
 
-std::string scoreText(double line)
-{
-    std::array<char, 16> text{};
-    std::snprintf(text.data(), text.size(), "%.1f", panel::scoreOfLine(line));
-    return text.data();
-}
+std::string scoreText(double line) { return fixed(panel::scoreOfLine(line), 1); }
 
 json timeOrNull(const std::optional<Instant>& at) { return at ? json(toIsoTime(*at)) : json(); }
 

@@ -4,8 +4,6 @@
 #include "platform/desk/lot_forms.hpp"
 #include "platform/desk/rows.hpp"
 
-#include <array>
-#include <cstdio>
 #include <map>
 
 namespace spile::desk {
@@ -14,13 +12,6 @@ using nlohmann::json;
 using trace::DutyRow;
 
 namespace {
-
-std::string number(double value, int decimals)
-{
-    std::array<char, 48> text{};
-    std::snprintf(text.data(), text.size(), "%.*f", decimals, value);
-    return text.data();
-}
 
 // Packaged or released, in all units of returns.
 json dutyVolume(Volume volume, Volume alcohol)
@@ -37,10 +28,10 @@ std::vector<std::string> dutyLine(const DutyRow& row, const std::string& what, V
     return {toIsoDate(row.from),
             toIsoDate(row.to - Milliseconds(1)),
             what,
-            number(inLitres(volume), 1),
-            number(inLitres(volume) / 100, 3),
-            number(inUsBeerBarrels(volume), 3),
-            number(inLitres(alcohol), 2),
+            fixed(inLitres(volume), 1),
+            fixed(inLitres(volume) / 100, 3),
+            fixed(inUsBeerBarrels(volume), 3),
+            fixed(inLitres(alcohol), 2),
             row.strengthMissing ? "a strength is not known" : ""};
 }
 

@@ -2,10 +2,9 @@
 #include "core/plan/foreseen.hpp"
 #include "core/scan/barrel_code.hpp"
 #include "platform/desk/rows.hpp"
+#include "platform/desk/wording.hpp"
 
 #include <algorithm>
-#include <array>
-#include <cstdio>
 
 namespace spile::desk {
 
@@ -44,9 +43,7 @@ std::string volumeText(const std::optional<Volume>& volume, int decimals)
     if (!volume) {
         return "?";
     }
-    std::array<char, 32> text{};
-    std::snprintf(text.data(), text.size(), "%.*f L", decimals, inLitres(*volume));
-    return text.data();
+    return fixed(inLitres(*volume), decimals) + " L";
 }
 
 std::string timeRemark(const cellar::FactRow& row, Instant now)

@@ -39,7 +39,7 @@ int Session::refuse(const Error& error) const
     }
     if (json_) {
         answer({{"error",
-                 {{"code", nameOf(error.code)},
+                 {{"code", codeName(error.code)},
                   {"subject", error.subject},
                   {"value", error.value},
                   {"remedy", error.limit}}}},

@@ -52,7 +52,7 @@ std::string timeText(Instant at, Instant now)
 }
 
 // What is the matter, and what follows from it.
-std::string worded(const UnsettledRow& row, Instant now)
+std::string settleLine(const UnsettledRow& row, Instant now)
 {
     const std::string what = row.kind + " of " + row.about + ", " + timeText(row.at, now);
     switch (row.what) {
@@ -106,7 +106,7 @@ std::string valueText(const ledger::Value& value)
     return value.isNull() ? "nothing" : "a list";
 }
 
-std::string worded(const Choice& choice, Instant now)
+std::string choiceLine(const Choice& choice, Instant now)
 {
     const std::string when = timeText(choice.at, now);
     switch (choice.does) {
@@ -141,7 +141,7 @@ json jsonOf(const UnsettledRow& row, Instant now)
     return {{"key", row.key},
             {"what", nameOf(row.what)},
             {"about", row.about},
-            {"says", worded(row, now)},
+            {"says", settleLine(row, now)},
             {"records", row.count}};
 }
 
@@ -153,7 +153,7 @@ int list(const Session& session, const std::vector<UnsettledRow>& rows)
         answer.push_back(jsonOf(row, session.clock().now()));
         text += row.key;
         text += "  ";
-        text += worded(row, session.clock().now());
+        text += settleLine(row, session.clock().now());
         text += '\n';
     }
     session.answer(answer, rows.empty() ? "Nothing to settle.\n" : text);
@@ -165,13 +165,13 @@ int listChoices(const Session& session, const UnsettledRow& row, const std::vect
     const Instant now = session.clock().now();
     json answer = jsonOf(row, now);
     answer["choices"] = json::array();
-    std::string text = worded(row, now) + "\n";
+    std::string text = settleLine(row, now) + "\n";
     for (std::size_t i = 0; i < choices.size(); ++i) {
-        answer["choices"].push_back(worded(choices[i], now));
+        answer["choices"].push_back(choiceLine(choices[i], now));
         text += "  ";
         text += std::to_string(i + 1);
         text += "  ";
-        text += worded(choices[i], now);
+        text += choiceLine(choices[i], now);
         text += '\n';
     }
     session.answer(answer, text);

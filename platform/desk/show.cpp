@@ -14,15 +14,15 @@ using nlohmann::json;
 
 namespace {
 
-constexpr int page = 500;
+constexpr int rowsAtOnce = 500;
 
 Result<std::vector<BarrelRow>> allBarrels(ledger::Database& database)
 {
     std::vector<BarrelRow> all;
     cellar::AfterBarrel after;
     for (bool more = true; more;) {
-        SPILE_ASSIGN(rows, cellar::barrels(database, after, page));
-        more = rows.size() == page;
+        SPILE_ASSIGN(rows, cellar::barrels(database, after, rowsAtOnce));
+        more = rows.size() == rowsAtOnce;
         if (more) {
             after = cellar::afterBarrel(rows.back());
         }
@@ -36,8 +36,8 @@ Result<std::vector<BarrelRow>> allDue(ledger::Database& database, Instant until)
     std::vector<BarrelRow> all;
     cellar::AfterDue after{instantFromMs(0), SubjectId()};
     for (bool more = true; more;) {
-        SPILE_ASSIGN(rows, cellar::barrelsDue(database, until, after, page));
-        more = rows.size() == page;
+        SPILE_ASSIGN(rows, cellar::barrelsDue(database, until, after, rowsAtOnce));
+        more = rows.size() == rowsAtOnce;
         if (more) {
             after = {*rows.back().due, rows.back().barrel};
         }
@@ -82,11 +82,11 @@ int showNamed(const Session& session, cellar::Cellar& cellar, const std::string&
     std::vector<std::vector<std::string>> lines = {{"id", "name"}};
     SubjectId after;
     for (bool more = true; more;) {
-        const auto rows = cellar::named(cellar.database(), kind, after, page);
+        const auto rows = cellar::named(cellar.database(), kind, after, rowsAtOnce);
         if (!rows) {
             return session.refuse(rows.error());
         }
-        more = rows->size() == page;
+        more = rows->size() == rowsAtOnce;
         for (const cellar::NamedRow& row : *rows) {
             after = row.subject;
             list.push_back({{"id", row.subject.hex()}, {"name", row.name}});

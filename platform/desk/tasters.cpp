@@ -4,9 +4,7 @@
 #include "platform/desk/commands.hpp"
 #include "platform/desk/rows.hpp"
 
-#include <array>
 #include <cmath>
-#include <cstdio>
 
 namespace spile::desk {
 
@@ -177,11 +175,8 @@ json toJson(const TastersOfCellar& told)
 
 std::string decimals(double value, int places = 1)
 {
-    std::array<char, 32> text{};
     const double parts = std::pow(10, places);
-    const double told = std::round(value * parts) / parts + 0.0;  // no "-0.0"
-    std::snprintf(text.data(), text.size(), "%.*f", places, told);
-    return text.data();
+    return fixed(std::round(value * parts) / parts + 0.0, places);  // no "-0.0"
 }
 
 std::string text(const std::optional<Measured>& value, double points)

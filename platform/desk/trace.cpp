@@ -3,9 +3,6 @@
 #include "platform/desk/lot_forms.hpp"
 #include "platform/desk/rows.hpp"
 
-#include <array>
-#include <cstdio>
-
 namespace spile::desk {
 
 using nlohmann::json;
@@ -23,12 +20,7 @@ std::string joined(const std::vector<std::string>& words)
     return text;
 }
 
-std::string percent(double share)
-{
-    std::array<char, 32> text{};
-    std::snprintf(text.data(), text.size(), "%.1f %%", share * 100);
-    return text.data();
-}
+std::string percent(double share) { return fixed(share * 100, 1) + " %"; }
 
 const char* oddText(trace::Oddity::What what)
 {

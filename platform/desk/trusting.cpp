@@ -19,7 +19,7 @@ using nlohmann::json;
 namespace {
 
 // What an act comes to: the answer in both forms.
-struct Answer {
+struct Told {
     json values;
     std::string text;
 };
@@ -28,7 +28,7 @@ struct Answer {
 template <class Act>
 int withDevice(Session& session, const std::string& name, Act act)
 {
-    const auto answer = [&]() -> Result<Answer> {
+    const auto answer = [&]() -> Result<Told> {
         SPILE_ASSIGN(cellar, session.open());
         SPILE_ASSIGN(device, findDevice(*cellar, name));
         return act(*cellar, device);
@@ -40,7 +40,7 @@ int withDevice(Session& session, const std::string& name, Act act)
     return Done;
 }
 
-Result<Answer> listSetAside(Cellar& cellar, const DeviceId& device)
+Result<Told> listSetAside(Cellar& cellar, const DeviceId& device)
 {
     SPILE_ASSIGN(count, cellar::countSetAside(cellar.database(), device));
     constexpr int most = 200;
@@ -52,15 +52,15 @@ Result<Answer> listSetAside(Cellar& cellar, const DeviceId& device)
             {{"id", record.entry.hex()}, {"kind", record.kind}, {"at", toIsoTime(record.at)}});
         lines.push_back({record.entry.hex().substr(0, 16), record.kind, toIsoTime(record.at)});
     }
-    return Answer{{{"set_aside", count}, {"records", list}},
-                  counted(count, "record") +
-                      " set aside. --all lets them count, --record ID "
-                      "some.\n" +
-                      (records.empty() ? "" : table(lines))};
+    return Told{{{"set_aside", count}, {"records", list}},
+                counted(count, "record") +
+                    " set aside. --all lets them count, --record ID "
+                    "some.\n" +
+                    (records.empty() ? "" : table(lines))};
 }
 
-Result<Answer> adoptSome(const Session& session, Cellar& cellar, const DeviceId& device,
-                         const std::vector<std::string>& ids)
+Result<Told> adoptSome(const Session& session, Cellar& cellar, const DeviceId& device,
+                       const std::vector<std::string>& ids)
 {
     SPILE_ASSIGN(all, cellar::setAsideOf(cellar.database(), device, -1));
     std::vector<EntryId> records;
@@ -78,17 +78,16 @@ Result<Answer> adoptSome(const Session& session, Cellar& cellar, const DeviceId&
     }
     session.doubtClock(cellar);
     SPILE_TRY(cellar::adopt(cellar, records));
-    return Answer{{{"adopted", records.size()}},
-                  counted(records.size(), "record") + " count now.\n"};
+    return Told{{{"adopted", records.size()}}, counted(records.size(), "record") + " count now.\n"};
 }
 
-Result<Answer> adoptThem(const Session& session, Cellar& cellar, const DeviceId& device)
+Result<Told> adoptThem(const Session& session, Cellar& cellar, const DeviceId& device)
 {
     SPILE_ASSIGN(count, cellar::countSetAside(cellar.database(), device));
     Session::remark(counted(count, "record") + " set aside.");
     session.doubtClock(cellar);
     SPILE_ASSIGN(adopted, cellar::adoptAll(cellar, device, {}, session.job("adopt")));
-    return Answer{{{"adopted", adopted}}, counted(adopted, "record") + " count now.\n"};
+    return Told{{{"adopted", adopted}}, counted(adopted, "record") + " count now.\n"};
 }
 
 }  // namespace
@@ -96,14 +95,14 @@ Result<Answer> adoptThem(const Session& session, Cellar& cellar, const DeviceId&
 int cutOff(Session& session, const CutOptions& options)
 {
     return withDevice(
-        session, options.device, [&](Cellar& cellar, const DeviceId& device) -> Result<Answer> {
+        session, options.device, [&](Cellar& cellar, const DeviceId& device) -> Result<Told> {
             session.doubtClock(cellar);
             SPILE_TRY(cellar::cutOff(
                 cellar, {.device = device, .lastSeq = options.lastSeq, .reason = options.reason}));
-            return Answer{{{"device", device.hex()}, {"cut_off", true}},
-                          "Cut off. What it records after this is set aside on every device that "
-                          "takes in a day file from here; settle shows it. The owner's key lets it "
-                          "in again (reinstate).\n"};
+            return Told{{{"device", device.hex()}, {"cut_off", true}},
+                        "Cut off. What it records after this is set aside on every device that "
+                        "takes in a day file from here; settle shows it. The owner's key lets it "
+                        "in again (reinstate).\n"};
         });
 }
 
@@ -121,7 +120,7 @@ int adopt(Session& session, const AdoptOptions& options)
 int reinstate(Session& session, const CutOptions& options)
 {
     return withDevice(
-        session, options.device, [&](Cellar& cellar, const DeviceId& device) -> Result<Answer> {
+        session, options.device, [&](Cellar& cellar, const DeviceId& device) -> Result<Told> {
             SPILE_ASSIGN(owner, ownerKey(session.files(), options.ownerKey));
             if (!owner) {
                 return fail(ErrorCode::Malformed, "owner key", "nothing",
@@ -129,8 +128,8 @@ int reinstate(Session& session, const CutOptions& options)
             }
             session.doubtClock(cellar);
             SPILE_TRY(cellar::reinstate(cellar, *owner, device, options.reason));
-            return Answer{{{"device", device.hex()}, {"cut_off", false}},
-                          "It belongs again, with all its records.\n"};
+            return Told{{{"device", device.hex()}, {"cut_off", false}},
+                        "It belongs again, with all its records.\n"};
         });
 }
 

@@ -1,5 +1,7 @@
 #include "platform/desk/wording.hpp"
 
+#include <array>
+#include <cstdio>
 #include <string_view>
 
 namespace spile::desk {
@@ -65,8 +67,15 @@ std::string counted(std::uint64_t count, const std::string& one, const std::stri
     return std::to_string(count) + " " + (count == 1 ? one : many.empty() ? one + "s" : many);
 }
 
+std::string fixed(double value, int decimals)
+{
+    std::array<char, 64> text{};
+    std::snprintf(text.data(), text.size(), "%.*f", decimals, value);
+    return text.data();
+}
+
 Exit exitOf(const Error& error) { return wordsOf(error.code).exit; }
 
-std::string nameOf(ErrorCode code) { return std::string(wordsOf(code).name); }
+std::string codeName(ErrorCode code) { return std::string(wordsOf(code).name); }
 
 }  // namespace spile::desk

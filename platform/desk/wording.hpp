@@ -23,7 +23,10 @@ enum Exit : int {
 [[nodiscard]] std::string counted(std::uint64_t count, const std::string& one,
                                   const std::string& many = {});
 
+/// A number with so many decimals: "12.50".
+[[nodiscard]] std::string fixed(double value, int decimals);
+
 /// The error's code as the desk's JSON names it: "not_found", ...
-[[nodiscard]] std::string nameOf(ErrorCode code);
+[[nodiscard]] std::string codeName(ErrorCode code);
 
 }  // namespace spile::desk

@@ -23,7 +23,7 @@ int refuseWork(const Session& session, const Error& error, const std::string& se
     Session::remark("spile-desk: " + sentence);
     if (session.json()) {
         session.answer({{"error",
-                         {{"code", nameOf(error.code)},
+                         {{"code", codeName(error.code)},
                           {"subject", error.subject},
                           {"value", error.value},
                           {"remedy", error.limit}}}},
@@ -186,7 +186,7 @@ int run(const Session& session, const Calculator& calculator, const plan::Given&
                 {"sources", sourcesJson(calculator)},
                 {"caution", calculator.caution}};
     for (const Answer& answer : *answers) {
-        all["answers"].push_back(toJson(answer));
+        all["answers"].push_back(answerJson(answer));
     }
     std::string text = cautionLines(calculator) + answerLines(*answers, us);
     if (calculator.name == "dip-table") {

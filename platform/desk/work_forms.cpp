@@ -3,9 +3,8 @@
 
 #include "core/units/units.hpp"
 #include "platform/desk/rows.hpp"
+#include "platform/desk/wording.hpp"
 
-#include <array>
-#include <cstdio>
 #include <cstdlib>
 
 namespace spile::desk {
@@ -44,16 +43,9 @@ std::string countSaid(const Answer& answer)
                    : said(answer.value, answer, false);
 }
 
-std::string fixed(double value, int decimals)
-{
-    std::array<char, 64> text{};
-    std::snprintf(text.data(), text.size(), "%.*f", decimals, value);
-    return text.data();
-}
-
 }  // namespace
 
-json toJson(const Answer& answer)
+json answerJson(const Answer& answer)
 {
     const auto number = [&](double si) { return inUnit(si, answer.measurand, answer.metricUnit); };
     const bool isText = !answer.text.empty();

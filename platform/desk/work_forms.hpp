@@ -11,7 +11,7 @@
 /// metric unit named beside them; text is in metric or US units.
 namespace spile::desk {
 
-[[nodiscard]] nlohmann::json toJson(const plan::Answer& answer);
+[[nodiscard]] nlohmann::json answerJson(const plan::Answer& answer);
 [[nodiscard]] nlohmann::json inputsJson(const plan::Calculator& calculator,
                                         const plan::Given& given);
 [[nodiscard]] nlohmann::json sourcesJson(const plan::Calculator& calculator);
