@@ -17,8 +17,16 @@ ListView {
     onOriginYChanged: {
         const wasThere = list.contentY <= list.beginning + 1
         list.beginning = list.originY
-        if (wasThere && !list.moving) {
-            list.contentY = list.originY
+        if (wasThere) {
+            Qt.callLater(list.toBeginning)
+        }
+    }
+
+    // Called later: a list that is moved while it lays out its rows, below a header that leaves none in sight, lays them
+    // out without end.
+    function toBeginning() {
+        if (!list.moving) {
+            list.positionViewAtBeginning()
         }
     }
 }
