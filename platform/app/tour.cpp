@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QElapsedTimer>
 #include <QEventLoop>
+#include <QTimer>
 #include <algorithm>
 
 namespace spile::app {
@@ -19,11 +20,13 @@ bool Tour::waitFor(const std::function<bool()>& done)
     constexpr int longestWaitMs = 20'000;
     QElapsedTimer timer;
     timer.start();
+    QTimer looksAgain;  // asleep meanwhile, so that the workers have the processors
+    looksAgain.start(2);
     while (!done()) {
         if (timer.elapsed() > longestWaitMs) {
             return false;
         }
-        QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
+        QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
     }
     return true;
 }

@@ -295,7 +295,7 @@ int TestApp::recordCount()
             }
         });
     while (!newest) {
-        QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
+        QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
     }
     return static_cast<int>(*newest);
 }
