@@ -30,52 +30,23 @@ class ScreensLayout : public QObject {
     Q_OBJECT
 
 private slots:
-    void nothingIsCutOrCovered_data()
+    void smallPhone_data() { inEachTextSize({360, 640}); }
+    void smallPhone() { nothingIsCutOrCovered(); }
+    void phone_data() { inEachTextSize({390, 844}); }
+    void phone() { nothingIsCutOrCovered(); }
+    void desk_data() { inEachTextSize({1280, 800}); }
+    void desk() { nothingIsCutOrCovered(); }
+
+    void otherWays_data()
     {
-        QTest::addColumn<QSize>("size");
-        QTest::addColumn<int>("percent");
-        QTest::addColumn<bool>("longWords");
-        QTest::addColumn<bool>("mirrored");
-        const std::vector<QSize> sizes{{360, 640}, {390, 844}, {1280, 800}};
-        for (const QSize& size : sizes) {
-            for (const int percent : {100, 130, 160}) {
-                QTest::addRow("%dx%d at %d %%", size.width(), size.height(), percent)
-                    << size << percent << false << false;
-            }
-        }
+        addColumns();
         QTest::addRow("two columns") << QSize(700, 960) << 100 << false << false;
         QTest::addRow("long words") << QSize(390, 844) << 100 << true << false;
         QTest::addRow("long words, desk") << QSize(1280, 800) << 100 << true << false;
         QTest::addRow("mirrored") << QSize(390, 844) << 100 << false << true;
         QTest::addRow("mirrored, desk") << QSize(1280, 800) << 100 << false << true;
     }
-
-    void nothingIsCutOrCovered()
-    {
-        QFETCH(const QSize, size);
-        QFETCH(const int, percent);
-        QFETCH(const bool, longWords);
-        QFETCH(const bool, mirrored);
-        QGuiApplication::setLayoutDirection(mirrored ? Qt::RightToLeft : Qt::LeftToRight);
-        support::TestApp test;
-        if (longWords) {
-            test.useLongWords();
-        }
-        test.beginWithBarrels(3, 2);
-        leaveToSettle(test);
-        test.app()->settings()->stepText((percent - test.app()->settings()->textPercent()) / 10);
-        support::AppWindow shown(*test.app(), size);
-        tests::LayoutAudit audit;
-        QStringList findings;
-        const bool done = app::Tour(*test.app(), shown.window()).run([&](const QString& name) {
-            for (const QString& finding : audit.findings(&shown.shell())) {
-                findings << name + QStringLiteral(": ") + finding;
-            }
-            return true;
-        });
-        QVERIFY(done);
-        QVERIFY2(findings.isEmpty(), qPrintable(findings.join(QLatin1Char('\n'))));
-    }
+    void otherWays() { nothingIsCutOrCovered(); }
 
     // Phones have a bar of the system at the foot and a hand at the sides.
     void padsAreLargeEnoughAndKeepOff()
@@ -138,6 +109,50 @@ private slots:
             }));
             QVERIFY2(findings.isEmpty(), qPrintable(findings.join(QLatin1Char('\n'))));
         }
+    }
+
+private:
+    static void addColumns()
+    {
+        QTest::addColumn<QSize>("size");
+        QTest::addColumn<int>("percent");
+        QTest::addColumn<bool>("longWords");
+        QTest::addColumn<bool>("mirrored");
+    }
+
+    static void inEachTextSize(const QSize& size)
+    {
+        addColumns();
+        for (const int percent : {100, 130, 160}) {
+            QTest::addRow("%d %%", percent) << size << percent << false << false;
+        }
+    }
+
+    void nothingIsCutOrCovered()
+    {
+        QFETCH(const QSize, size);
+        QFETCH(const int, percent);
+        QFETCH(const bool, longWords);
+        QFETCH(const bool, mirrored);
+        QGuiApplication::setLayoutDirection(mirrored ? Qt::RightToLeft : Qt::LeftToRight);
+        support::TestApp test;
+        if (longWords) {
+            test.useLongWords();
+        }
+        test.beginWithBarrels(3, 2);
+        leaveToSettle(test);
+        test.app()->settings()->stepText((percent - test.app()->settings()->textPercent()) / 10);
+        support::AppWindow shown(*test.app(), size);
+        tests::LayoutAudit audit;
+        QStringList findings;
+        const bool done = app::Tour(*test.app(), shown.window()).run([&](const QString& name) {
+            for (const QString& finding : audit.findings(&shown.shell())) {
+                findings << name + QStringLiteral(": ") + finding;
+            }
+            return true;
+        });
+        QVERIFY(done);
+        QVERIFY2(findings.isEmpty(), qPrintable(findings.join(QLatin1Char('\n'))));
     }
 };
 
