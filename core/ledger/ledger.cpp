@@ -1,8 +1,10 @@
 #include "core/ledger/ledger.hpp"
 
+#include "core/ledger/entry_check.hpp"
 #include "core/ledger/keeping_copies.hpp"
 #include "core/ledger/new_key.hpp"
 #include "core/ledger/schema.hpp"
+#include "core/ledger/slices.hpp"
 
 namespace spile::ledger {
 
@@ -153,7 +155,25 @@ Result<void> Ledger::finishOpening()
     if (renews || !key_) {
         SPILE_TRY(renewKey());
     }
-    return {};
+    return linkWhatWaits();
+}
+
+// The process may have been ended after an admission was saved and before all that had waited for
+// it was. Where it cannot count for what is damaged, the rest of the cellar is of use.
+Result<void> Ledger::linkWhatWaits()
+{
+    SPILE_ASSIGN(any, database_.integer(0, "SELECT EXISTS(SELECT 1 FROM waiting)"));
+    if (any == 0) {
+        return {};
+    }
+    const Job alone;
+    Slices slices(*this, alone, 0);
+    auto linked = linkWaiting(slices);
+    if (!linked) {
+        return isOfContent(linked.error()) && !database_.isBroken() ? Result<void>()
+                                                                    : Result<void>(passOn(linked));
+    }
+    return slices.commit();
 }
 
 Result<void> Ledger::turnToReading()

@@ -198,6 +198,7 @@ private:
     [[nodiscard]] Result<void> turnToReading();
     [[nodiscard]] Result<void> stateBeside(Database& reader);
     [[nodiscard]] Result<void> finishOpening();
+    [[nodiscard]] Result<void> linkWhatWaits();
     [[nodiscard]] Result<Instant> recordedAt(const EntryId& head);
 
     CellarFolder folder_;
