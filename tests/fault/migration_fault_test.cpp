@@ -52,6 +52,7 @@ public:
     }
 
     [[nodiscard]] const Path& folder() const { return device_.folder.path(); }
+    [[nodiscard]] std::size_t entries() const { return all_.size(); }
     [[nodiscard]] FileSystem& files() { return device_.files; }
     void pass(std::chrono::days days) { device_.clock.pass(days); }
     void moveLogIntoFile()
@@ -64,10 +65,12 @@ public:
     }
 
     [[nodiscard]] Result<std::unique_ptr<Cellar>> open(const Path& folder, FileSystem& files,
-                                                       const std::string& vfs = {})
+                                                       const std::string& vfs = {},
+                                                       const Job& job = {})
     {
         return Cellar::open(folder / "test.cellar",
-                            {device_.clock, files, device_.random, device_.ids, device_.keys}, vfs);
+                            {device_.clock, files, device_.random, device_.ids, device_.keys}, vfs,
+                            job);
     }
 
     // What is wrong with what the refusal left in `folder`; empty if nothing.
@@ -230,6 +233,25 @@ TEST(Fault69_DiskRefusesInAMigration, AttemptsThatFailKeepOneCopy)
     EXPECT_EQ(old.wrongWith(old.folder()), "");
     EXPECT_THAT(copiesIn(old.folder()),
                 testing::ElementsAre(testing::HasSubstr("ledger-v3-2025-09-04.db")));
+}
+
+TEST(Fault69_DiskRefusesInAMigration, IsStoppedWhereItIsAskedTo)
+{
+    OldCellar old(3);
+    CancelToken stop;
+    std::uint64_t all = 0;
+    const Job job(
+        [&](std::uint64_t done, std::uint64_t total) {
+            all = total;
+            EXPECT_LE(done, total);
+            stop.cancel();
+        },
+        &stop);
+    const auto stopped = old.open(old.folder(), old.files(), {}, job);
+    ASSERT_FALSE(stopped);
+    EXPECT_EQ(stopped.error().code, ErrorCode::Cancelled);
+    EXPECT_EQ(all, old.entries());
+    EXPECT_EQ(old.wrongWith(old.folder()), "");
 }
 
 // The process was killed while it wrote its copy, and starts again on another day.
