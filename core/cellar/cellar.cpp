@@ -24,10 +24,10 @@ Result<std::unique_ptr<Cellar>> Cellar::create(const Path& folder, const Outside
 }
 
 Result<std::unique_ptr<Cellar>> Cellar::open(const Path& folder, const Outside& outside,
-                                             const std::string& vfs)
+                                             const std::string& vfs, const Job& job)
 {
     auto state = std::make_unique<State>();
-    SPILE_ASSIGN(opened, Ledger::open(folder, outside, *state, vfs));
+    SPILE_ASSIGN(opened, Ledger::open(folder, outside, *state, vfs, job));
     if (opened->cellar().mark.empty()) {
         return fail(ErrorCode::Damaged, folder.string(),
                     "joining was interrupted before it was done",

@@ -24,7 +24,8 @@ public:
     /// Errors    those of Ledger::open.
     [[nodiscard]] static Result<std::unique_ptr<Cellar>> open(const Path& folder,
                                                               const Outside& outside,
-                                                              const std::string& vfs = {});
+                                                              const std::string& vfs = {},
+                                                              const Job& job = {});
     /// Make a replica of the cellar that `dayFile` belongs to, with a device key of its own.
     ///
     /// Errors    those of ledger::join.

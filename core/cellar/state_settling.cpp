@@ -75,12 +75,16 @@ Result<void> State::noteClock(Database& database, const EntryId& observation)
 // Corrections keep their own times, and so do observations: nothing here changes `clocks_`.
 Result<void> State::settleClocks(Database& database)
 {
+    std::map<DeviceId, std::set<BootId>> starts;  // a chain is read once for all of them
     for (const auto& [device, boot] : clocks_) {
+        starts[device].insert(boot);
+    }
+    for (const auto& [device, boots] : starts) {
         std::vector<EntryId> records;
         SPILE_TRY(database.each(
-            [&, &wanted = boot](const Row& row) -> Result<void> {
+            [&, &wanted = boots](const Row& row) -> Result<void> {
                 const auto core = ledger::decodeCore(row.blob(1));
-                if (core && core->boot == wanted && core->kind != observeKind &&
+                if (core && wanted.contains(core->boot) && core->kind != observeKind &&
                     core->kind != amendKind && core->kind != voidKind) {
                     records.push_back(row.id<EntryId>(0));
                 }

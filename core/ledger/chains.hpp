@@ -49,6 +49,13 @@ enum class Arrival : std::uint8_t {
     Waiting,  ///< stored, until its device is admitted or the entry before it comes
 };
 
+/// How far a pass over what waits has come: device by device, along their chains.
+struct WaitingPlace {
+    DeviceId device;
+    std::uint64_t seq = 0;
+    std::int64_t n = 0;
+};
+
 /// Works inside the caller's transaction. Keeps the heads it met in memory until settle() writes
 /// them; forget() after a rollback.
 class Chains {
@@ -65,8 +72,9 @@ public:
     [[nodiscard]] Result<Arrival> arrive(const VerifiedEntry& entry);
     /// Store an entry that this device has just made, at the head of its own chain.
     [[nodiscard]] Result<void> appendOwn(const VerifiedEntry& entry);
-    /// Let waiting entries count that can by now, at most `limit`; return how many did.
-    [[nodiscard]] Result<std::int64_t> linkWaiting(std::int64_t limit);
+    /// Let entries count that wait after `from` and can by now, about `limit`: it ends between two
+    /// taps. `from` is where to go on then. Return how many did; 0: there are no more after it.
+    [[nodiscard]] Result<std::int64_t> linkWaiting(std::int64_t limit, WaitingPlace& from);
 
     /// Note a device and, if given, its key; return its row. Its entries do not count by this.
     [[nodiscard]] Result<std::int64_t> knowDevice(const DeviceId& device,
@@ -108,13 +116,14 @@ private:
     [[nodiscard]] Result<void> spreadTrust();
     [[nodiscard]] Result<bool> admitFromEntries();
     struct WaitingRow {
-        std::int64_t n = 0;
+        WaitingPlace place;
         EntryId id;
     };
-    [[nodiscard]] Result<std::vector<DeviceId>> devicesWaiting();
-    [[nodiscard]] Result<std::vector<WaitingRow>> waitingOf(const DeviceId& device);
-    [[nodiscard]] Result<std::optional<SignedEntry>> soundOf(const WaitingRow& waiting);
-    [[nodiscard]] Result<bool> linkOne(Chain& chain, const WaitingRow& waiting);
+    [[nodiscard]] Result<std::vector<WaitingRow>> waitingAfter(const WaitingPlace& from);
+    [[nodiscard]] Result<bool> mayLink(const Chain& chain, std::uint64_t seq);
+    [[nodiscard]] Result<std::optional<SignedEntry>> soundOf(std::int64_t n);
+    enum class Linked : std::uint8_t { No, InsideTap, TapEnded };
+    [[nodiscard]] Result<Linked> linkOne(const WaitingRow& waiting);
     [[nodiscard]] Result<void> writeHeads();
     [[nodiscard]] Result<bool> anyWaiting();
 

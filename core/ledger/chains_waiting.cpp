@@ -3,36 +3,43 @@
 #include "core/ledger/entry_check.hpp"
 #include "core/ledger/mending.hpp"
 
+#include <algorithm>
+
 namespace spile::ledger {
 
-Result<std::vector<DeviceId>> Chains::devicesWaiting()
-{
-    std::vector<DeviceId> devices;
-    SPILE_TRY(database_.each(
-        [&](const Row& row) {
-            devices.push_back(row.id<DeviceId>(0));
-            return Result<void>();
-        },
-        "SELECT DISTINCT waiting.device FROM waiting JOIN device_chain USING(device) "
-        "WHERE trusted = 1 ORDER BY waiting.device"));
-    return devices;
-}
-
-Result<std::vector<Chains::WaitingRow>> Chains::waitingOf(const DeviceId& device)
+Result<std::vector<Chains::WaitingRow>> Chains::waitingAfter(const WaitingPlace& from)
 {
     std::vector<WaitingRow> rows;
     SPILE_TRY(database_.each(
         [&](const Row& row) {
-            rows.push_back({row.integer(0), row.id<EntryId>(1)});
+            rows.push_back(
+                {{row.id<DeviceId>(0), static_cast<std::uint64_t>(row.integer(1)), row.integer(2)},
+                 row.id<EntryId>(3)});
             return Result<void>();
         },
-        "SELECT n, id FROM waiting WHERE device = ? ORDER BY seq, id", device));
+        "SELECT waiting.device, waiting.seq, waiting.n, waiting.id FROM waiting CROSS JOIN "
+        "device_chain USING(device) WHERE trusted = 1 AND (waiting.device, waiting.seq, waiting.n) "
+        "> (?, ?, ?) ORDER BY waiting.device, waiting.seq, waiting.n LIMIT 100",
+        from.device, static_cast<std::int64_t>(from.seq), from.n));
     return rows;
+}
+
+// Behind a gap nothing is worth being read and verified: there is no entry before it.
+Result<bool> Chains::mayLink(const Chain& chain, std::uint64_t seq)
+{
+    const bool atHead = std::any_of(chain.heads.begin(), chain.heads.end(),
+                                    [&](const Head& head) { return head.seq + 1 == seq; });
+    if (seq == 1 || atHead) {
+        return true;
+    }
+    SPILE_ASSIGN(found, database_.integer(0, "SELECT 1 FROM entry WHERE d = ? AND seq = ?", chain.d,
+                                          static_cast<std::int64_t>(seq) - 1));
+    return found == 1;
 }
 
 // None if it is not what was signed any more: then it is dropped. No receipt has named it, so it
 // comes again.
-Result<std::optional<SignedEntry>> Chains::soundOf(const WaitingRow& waiting)
+Result<std::optional<SignedEntry>> Chains::soundOf(std::int64_t n)
 {
     SPILE_ASSIGN(found, database_.first(
                             [](const Row& row) -> Result<SignedEntry> {
@@ -43,48 +50,55 @@ Result<std::optional<SignedEntry>> Chains::soundOf(const WaitingRow& waiting)
                                                    row.id<Signature>(3),
                                                    Bytes(body.begin(), body.end())};
                             },
-                            SPILE_WAITING_ENTRIES "WHERE waiting.n = ?", waiting.n));
+                            SPILE_WAITING_ENTRIES "WHERE waiting.n = ?", n));
     if (*found) {
         return std::optional(std::move(**found));
     }
-    SPILE_TRY(database_.execute("DELETE FROM waiting WHERE n = ?", waiting.n));
+    SPILE_TRY(database_.execute("DELETE FROM waiting WHERE n = ?", n));
     SPILE_TRY(database_.execute("INSERT INTO meta(key, value) VALUES(?, ?) ON CONFLICT DO NOTHING",
                                 damageFound, found->error().subject + ": " + found->error().value));
     return std::optional<SignedEntry>();
 }
 
-Result<bool> Chains::linkOne(Chain& chain, const WaitingRow& waiting)
+Result<Chains::Linked> Chains::linkOne(const WaitingRow& waiting)
 {
-    SPILE_ASSIGN(found, soundOf(waiting));
+    SPILE_ASSIGN(chain, chainOf(waiting.place.device));
+    SPILE_ASSIGN(may, mayLink(*chain, waiting.place.seq));
+    if (!may) {
+        return Linked::No;
+    }
+    SPILE_ASSIGN(found, soundOf(waiting.place.n));
     if (!found) {
-        return false;
+        return Linked::No;
     }
     SPILE_ASSIGN(core, decodeCore(found->core));
-    SPILE_ASSIGN(linked, isLinked(chain, core));
+    SPILE_ASSIGN(linked, isLinked(*chain, core));
     if (!linked) {
-        return false;
+        return Linked::No;
     }
-    SPILE_TRY(count(chain, VerifiedEntry{std::move(*found), waiting.id, std::move(core)}));
-    SPILE_TRY(database_.execute("DELETE FROM waiting WHERE n = ?", waiting.n));
-    return true;
+    const bool ends = !core.group || core.group->index + 1 == core.group->count;
+    SPILE_TRY(count(*chain, VerifiedEntry{std::move(*found), waiting.id, std::move(core)}));
+    SPILE_TRY(database_.execute("DELETE FROM waiting WHERE n = ?", waiting.place.n));
+    return ends ? Linked::TapEnded : Linked::InsideTap;
 }
 
-Result<std::int64_t> Chains::linkWaiting(std::int64_t limit)
+Result<std::int64_t> Chains::linkWaiting(std::int64_t limit, WaitingPlace& from)
 {
     std::int64_t linked = 0;
-    SPILE_ASSIGN(devices, devicesWaiting());
-    for (const DeviceId& device : devices) {
-        SPILE_ASSIGN(chain, chainOf(device));
-        SPILE_ASSIGN(rows, waitingOf(device));
+    for (;;) {
+        SPILE_ASSIGN(rows, waitingAfter(from));
+        if (rows.empty()) {
+            return linked;
+        }
         for (const WaitingRow& row : rows) {
-            if (linked == limit) {
+            from = row.place;
+            SPILE_ASSIGN(one, linkOne(row));
+            linked += one == Linked::No ? 0 : 1;
+            if (one == Linked::TapEnded && linked >= limit) {
                 return linked;
             }
-            SPILE_ASSIGN(one, linkOne(*chain, row));
-            linked += one ? 1 : 0;
         }
     }
-    return linked;
 }
 
 }  // namespace spile::ledger

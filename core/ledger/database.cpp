@@ -62,6 +62,7 @@ constexpr const char* writeSettings =
     "PRAGMA fullfsync=ON;"
     "PRAGMA checkpoint_fullfsync=ON;"
     "PRAGMA wal_autocheckpoint=0;"
+    "PRAGMA secure_delete=OFF;"
     "PRAGMA cache_size=-32768;"
     "PRAGMA journal_size_limit=16777216;";
 constexpr const char* readSettings = "PRAGMA query_only=OFF;";  // the open mode protects the file

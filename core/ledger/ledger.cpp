@@ -1,8 +1,10 @@
 #include "core/ledger/ledger.hpp"
 
+#include "core/ledger/entry_check.hpp"
 #include "core/ledger/keeping_copies.hpp"
 #include "core/ledger/new_key.hpp"
 #include "core/ledger/schema.hpp"
+#include "core/ledger/slices.hpp"
 
 namespace spile::ledger {
 
@@ -123,7 +125,8 @@ Result<std::unique_ptr<Ledger>> Ledger::createReplica(const Path& folder, const 
 }
 
 Result<std::unique_ptr<Ledger>> Ledger::open(const Path& folder, const Outside& outside,
-                                             Projection& projection, const std::string& vfs)
+                                             Projection& projection, const std::string& vfs,
+                                             const Job& job)
 {
     if (!outside.files.exists(CellarFolder{folder}.database())) {
         return fail(ErrorCode::NotFound, folder.string(), "no cellar here",
@@ -137,23 +140,41 @@ Result<std::unique_ptr<Ledger>> Ledger::open(const Path& folder, const Outside& 
     }
     if (version < schemaVersion) {
         SPILE_TRY(keepCopy(outside, ledger->folder_, ledger->database_, version));
-        SPILE_TRY(renewSchema(ledger->database_));
+        SPILE_TRY(renewSchema(ledger->database_, job));
     }
     SPILE_TRY(removeOldCopies(outside, ledger->folder_));
-    SPILE_TRY(ledger->finishOpening());
+    SPILE_TRY(ledger->finishOpening(job));
     return std::move(ledger);
 }
 
-Result<void> Ledger::finishOpening()
+Result<void> Ledger::finishOpening(const Job& job)
 {
     SPILE_TRY(useDeviceKey());
-    SPILE_TRY(renewProjection());
+    SPILE_TRY(renewProjection(job));
     SPILE_TRY(readIdentity());
     SPILE_ASSIGN(renews, needsNewKey());
     if (renews || !key_) {
         SPILE_TRY(renewKey());
     }
-    return {};
+    return linkWhatWaits();
+}
+
+// The process may have been ended after an admission was saved and before all that had waited for
+// it was. Where it cannot count for what is damaged, the rest of the cellar is of use.
+Result<void> Ledger::linkWhatWaits()
+{
+    SPILE_ASSIGN(any, database_.integer(0, "SELECT EXISTS(SELECT 1 FROM waiting)"));
+    if (any == 0) {
+        return {};
+    }
+    const Job alone;
+    Slices slices(*this, alone, 0);
+    auto linked = linkWaiting(slices);
+    if (!linked) {
+        return isOfContent(linked.error()) && !database_.isBroken() ? Result<void>()
+                                                                    : Result<void>(passOn(linked));
+    }
+    return slices.commit();
 }
 
 Result<void> Ledger::turnToReading()
@@ -206,25 +227,25 @@ Result<std::optional<SigningKey>> Ledger::deviceKeyOf(const DeviceId& device)
                 "put the right key back, or join anew in another folder");
 }
 
-Result<void> Ledger::renewProjection()
+Result<void> Ledger::renewProjection(const Job& job)
 {
     SPILE_ASSIGN(stored, database_.integer(0, "SELECT value FROM meta WHERE key = 'projection'"));
     if (stored == projection_.version()) {
         return {};
     }
     SPILE_ASSIGN(begun, change());
-    SPILE_TRY(makeStateAnew(begun));
+    SPILE_TRY(makeStateAnew(begun, job));
     SPILE_TRY(database_.execute("UPDATE meta SET value = ? WHERE key = 'projection'",
                                 projection_.version()));
     return begun.commit();
 }
 
-Result<void> Ledger::makeStateAnew(Change& change)
+Result<void> Ledger::makeStateAnew(Change& change, const Job& job)
 {
     SPILE_TRY(projection_.drop(database_));
     SPILE_TRY(projection_.create(database_, false));
     SPILE_TRY(change.chains().renewSetAside());
-    return replay(database_, projection_);
+    return replay(database_, projection_, job);
 }
 
 Result<void> Ledger::readIdentity()
@@ -256,10 +277,16 @@ Result<Database> Ledger::openReader()
     return std::move(reader);
 }
 
-Result<void> replay(Database& database, Projection& projection)
+Result<void> replay(Database& database, Projection& projection, const Job& job)
 {
+    SPILE_ASSIGN(all, database.integer(0, "SELECT count(*) FROM entry"));
+    std::uint64_t done = 0;
     SPILE_TRY(database.each(
         [&](const Row& row) -> Result<void> {
+            constexpr std::uint64_t reportEvery = 256;
+            if (++done % reportEvery == 0 && !job.advance(done, static_cast<std::uint64_t>(all))) {
+                return fail(ErrorCode::Cancelled, "ledger.db");
+            }
             const auto core = decodeCore(row.blob(2));
             return core
                        ? projection.apply(database, CountedEntry{row.integer(0), row.id<EntryId>(1),

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/job.hpp"
 #include "core/base/outside.hpp"
 #include "core/ledger/chains.hpp"
 #include "core/ledger/database.hpp"
@@ -133,12 +134,17 @@ public:
     /// version is brought up to this one, after a verified copy of its database was put beside it
     /// (`ledger-v2-2026-11-26.db`), which is kept for 14 days.
     ///
+    /// That can take long, and reports to `job`: first over the entries, then over the state,
+    /// which is made anew.
+    ///
     /// Errors    NotFound if there is no cellar; Locked if another process holds it; Damaged;
-    ///           StorageFull if there is no room for the copy.
+    ///           StorageFull if there is no room for the copy; Cancelled: it is of the older
+    ///           version still.
     [[nodiscard]] static Result<std::unique_ptr<Ledger>> open(const Path& folder,
                                                               const Outside& outside,
                                                               Projection& projection,
-                                                              const std::string& vfs = {});
+                                                              const std::string& vfs = {},
+                                                              const Job& job = {});
 
     /// Begin a transaction. Requires none to be open.
     ///
@@ -171,7 +177,7 @@ public:
     [[nodiscard]] Result<bool> needsNewKey();
 
     /// Make the state and what is set aside anew from the entries.
-    [[nodiscard]] Result<void> makeStateAnew(Change& change);
+    [[nodiscard]] Result<void> makeStateAnew(Change& change, const Job& job = {});
 
     /// Read the cellar's name and mark from its genesis entry, if it is here.
     [[nodiscard]] Result<void> readIdentity();
@@ -194,10 +200,11 @@ private:
     [[nodiscard]] Result<void> useDeviceKey();
     [[nodiscard]] Result<std::optional<SigningKey>> deviceKeyOf(const DeviceId& device);
     [[nodiscard]] Result<void> beginChain(Change& change, const SigningKey& key);
-    [[nodiscard]] Result<void> renewProjection();
+    [[nodiscard]] Result<void> renewProjection(const Job& job);
     [[nodiscard]] Result<void> turnToReading();
     [[nodiscard]] Result<void> stateBeside(Database& reader);
-    [[nodiscard]] Result<void> finishOpening();
+    [[nodiscard]] Result<void> finishOpening(const Job& job);
+    [[nodiscard]] Result<void> linkWhatWaits();
     [[nodiscard]] Result<Instant> recordedAt(const EntryId& head);
 
     CellarFolder folder_;
@@ -220,6 +227,8 @@ private:
 };
 
 /// Fold every entry that is not set aside of `database` into the empty tables of `projection`.
-[[nodiscard]] Result<void> replay(Database& database, Projection& projection);
+///
+/// Errors    Cancelled; those of both.
+[[nodiscard]] Result<void> replay(Database& database, Projection& projection, const Job& job = {});
 
 }  // namespace spile::ledger

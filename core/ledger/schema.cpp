@@ -26,12 +26,18 @@ constexpr const char* entryColumns = R"sql((
 // An id says its device and its number there, so entry_chain lets no entry in twice. It grows at
 // the ends of chains and entry_id in its newest part: in a larger store, too, a day's entries meet
 // in few pages.
-constexpr const char* entryIndices = R"sql(
-CREATE UNIQUE INDEX entry_chain ON entry(d, seq, id);
-CREATE INDEX entry_id ON entry()sql" SPILE_ID_PART("n") ", " SPILE_ID_BEGINNING("id") R"sql();
-CREATE INDEX entry_target ON entry(target) WHERE target IS NOT NULL;
-CREATE INDEX entry_device ON entry(subject) WHERE kind = 'device';
-CREATE INDEX entry_trust ON entry(kind) WHERE kind IN ('adopt', 'cut_off', 'device', 'reinstate');
+std::string entryIndices(const std::string& table)
+{
+    return "CREATE UNIQUE INDEX entry_chain ON " + table +
+           "(d, seq, id);\nCREATE INDEX entry_id ON " + table +
+           "(" SPILE_ID_PART("n") ", " SPILE_ID_BEGINNING(
+               "id") ");\nCREATE INDEX entry_target ON " +
+           table + "(target) WHERE target IS NOT NULL;\nCREATE INDEX entry_device ON " + table +
+           "(subject) WHERE kind = 'device';\nCREATE INDEX entry_trust ON " + table +
+           "(kind) WHERE kind IN ('adopt', 'cut_off', 'device', 'reinstate');\n";
+}
+
+constexpr const char* entriesAreKept = R"sql(
 CREATE TRIGGER entry_is_never_deleted BEFORE DELETE ON entry
     BEGIN SELECT RAISE(ABORT, 'entries are append-only'); END;
 )sql";
@@ -157,19 +163,50 @@ PRAGMA user_version=3;
 
 // What version 4 changed: ids are UNIQUE with their place in a chain, and not in an index of all.
 // SQLite takes no UNIQUE from a column, so the table is made anew and takes the name of the old
-// one.
-constexpr const char* entriesToTheirSuccessor = R"sql(
-INSERT INTO entry_anew SELECT n, id, d, seq, kind, subject, target, at_ms, core, body, signature
-    FROM entry ORDER BY n;
+// one. Its indices grow with it, as they do when entries are taken in: made at the end, they would
+// be sorted in memory, all of them.
+constexpr const char* dropOldIndices = R"sql(
+DROP INDEX IF EXISTS entry_chain;
+DROP INDEX IF EXISTS entry_target;
+DROP INDEX IF EXISTS entry_device;
+DROP INDEX IF EXISTS entry_trust;
+)sql";
+constexpr const char* entryToItsSuccessor = R"sql(
 DROP TABLE entry;
 ALTER TABLE entry_anew RENAME TO entry;
 )sql";
 
-Result<void> renewFromVersion3(Database& database)
+// Part by part, to tell how far it is.
+Result<void> copyEntries(Database& database, const Job& job)
 {
+    constexpr std::int64_t atOnce = 4096;
+    SPILE_ASSIGN(all, database.integer(0, "SELECT count(*) FROM entry"));
+    std::int64_t last = 0;
+    for (std::int64_t done = 0;;) {
+        SPILE_TRY(database.execute(
+            "INSERT INTO entry_anew SELECT n, id, d, seq, kind, subject, target, at_ms, core, "
+            "body, signature FROM entry WHERE n > ? ORDER BY n LIMIT ?",
+            last, atOnce));
+        if (database.changes() == 0) {
+            return {};
+        }
+        done += database.changes();
+        SPILE_ASSIGN(now, database.integer(0, "SELECT max(n) FROM entry_anew"));
+        last = now;
+        if (!job.advance(static_cast<std::uint64_t>(done), static_cast<std::uint64_t>(all))) {
+            return fail(ErrorCode::Cancelled, "ledger.db");
+        }
+    }
+}
+
+Result<void> renewFromVersion3(Database& database, const Job& job)
+{
+    SPILE_TRY(database.run(dropOldIndices));
     SPILE_TRY(database.run(std::string("CREATE TABLE entry_anew") + entryColumns));
-    SPILE_TRY(database.run(entriesToTheirSuccessor));
-    SPILE_TRY(database.run(entryIndices));
+    SPILE_TRY(database.run(entryIndices("entry_anew")));
+    SPILE_TRY(copyEntries(database, job));
+    SPILE_TRY(database.run(entryToItsSuccessor));
+    SPILE_TRY(database.run(entriesAreKept));
     SPILE_TRY(database.run(entriesNeverChange));
     return database.run("PRAGMA user_version=4;");
 }
@@ -180,7 +217,8 @@ Result<void> createSchema(Database& database)
 {
     SPILE_TRY(database.run("PRAGMA application_id=" + std::to_string(applicationId) + ";"));
     SPILE_TRY(database.run(tables));
-    SPILE_TRY(database.run(std::string("CREATE TABLE entry") + entryColumns + entryIndices));
+    SPILE_TRY(database.run(std::string("CREATE TABLE entry") + entryColumns +
+                           entryIndices("entry") + entriesAreKept));
     SPILE_TRY(database.run(entriesNeverChange));
     // Last, so that a file without it is one that was never finished.
     return database.run("PRAGMA user_version=" + std::to_string(schemaVersion) + ";");
@@ -198,7 +236,7 @@ Result<std::int64_t> storedVersion(Database& database)
 
 namespace {
 
-Result<void> renewFrom(Database& database, std::int64_t version)
+Result<void> renewFrom(Database& database, std::int64_t version, const Job& job)
 {
     SPILE_ASSIGN(transaction, Transaction::begin(database));
     if (version < 2) {
@@ -207,13 +245,13 @@ Result<void> renewFrom(Database& database, std::int64_t version)
     if (version < 3) {
         SPILE_TRY(database.run(fromVersion2));
     }
-    SPILE_TRY(renewFromVersion3(database));
+    SPILE_TRY(renewFromVersion3(database, job));
     return transaction.commit();
 }
 
 }  // namespace
 
-Result<void> renewSchema(Database& database)
+Result<void> renewSchema(Database& database, const Job& job)
 {
     SPILE_ASSIGN(version, database.integer(0, "PRAGMA user_version"));
     if (version >= schemaVersion) {
@@ -222,7 +260,7 @@ Result<void> renewSchema(Database& database)
     // While table entry is exchanged, nothing may look at what refers to it: neither foreign keys
     // nor the views of a state that is made anew afterwards. Inside a transaction this is ignored.
     SPILE_TRY(database.run("PRAGMA foreign_keys=OFF; PRAGMA legacy_alter_table=ON;"));
-    auto renewed = renewFrom(database, version);
+    auto renewed = renewFrom(database, version, job);
     auto back = database.run("PRAGMA legacy_alter_table=OFF; PRAGMA foreign_keys=ON;");
     return renewed ? std::move(back) : std::move(renewed);
 }

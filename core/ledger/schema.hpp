@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/job.hpp"
 #include "core/ledger/database.hpp"
 
 /// The tables of the ledger itself. SCHEMA.md explains each.
@@ -26,6 +27,8 @@ inline constexpr const char* entriesMayChange = "DROP TRIGGER entry_is_never_cha
 [[nodiscard]] Result<std::int64_t> storedVersion(Database& database);
 
 /// Bring the tables of an older version up to this one, in one transaction.
-[[nodiscard]] Result<void> renewSchema(Database& database);
+///
+/// Errors    Cancelled, and those of Database: it is of the older version still.
+[[nodiscard]] Result<void> renewSchema(Database& database, const Job& job);
 
 }  // namespace spile::ledger

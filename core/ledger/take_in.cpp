@@ -3,6 +3,7 @@
 #include "core/ledger/entry_number.hpp"
 #include "core/ledger/mending.hpp"
 #include "core/ledger/seal.hpp"
+#include "core/ledger/slices.hpp"
 
 #include <functional>
 #include <map>
@@ -11,111 +12,9 @@ namespace spile::ledger {
 
 namespace {
 
-// How long other work waits at most for a slice and for its commit.
-constexpr Milliseconds waitMost{20};
-// What is written of an entry lies all over the indices: a commit writes many pages anew, however
-// few entries it has, so the fewer slices the better.
-constexpr std::int64_t sliceMost = 20'000;
-constexpr std::int64_t sliceLeast = 250;
-
 bool endsGroup(const Entry& core)
 {
     return !core.group || core.group->index + 1 == core.group->count;
-}
-
-// Commits what it is given whenever a slice is full: when other work waits for it, or when it has
-// as many entries as can be committed before any work would have waited too long.
-class Slices {
-public:
-    Slices(Ledger& ledger, const Job& job, std::uint64_t total)
-        : ledger_(ledger), job_(job), total_(total), most_(job.isAlone() ? sliceMost : sliceLeast)
-    {
-    }
-
-    Result<Change*> change()
-    {
-        if (!change_) {
-            SPILE_ASSIGN(begun, ledger_.change());
-            change_.emplace(std::move(begun));
-            started_ = now();
-            inSlice_ = 0;
-        }
-        return &*change_;
-    }
-
-    /// So many entries more are done; commit if the slice is full.
-    Result<void> steps(std::int64_t count)
-    {
-        done_ += static_cast<std::uint64_t>(count);
-        inSlice_ += count;
-        sinceClock_ += count;
-        constexpr std::int64_t lookAtClockEvery = 16;
-        if (sinceClock_ < lookAtClockEvery) {
-            return {};
-        }
-        sinceClock_ = 0;
-        const bool full = inSlice_ >= most_ || (job_.isAwaited() && now() - started_ >= waitMost);
-        return full ? commit() : Result<void>();
-    }
-
-    Result<void> commit()
-    {
-        if (!change_) {
-            return {};
-        }
-        const Milliseconds begun = now();
-        SPILE_TRY(change_->commit());
-        change_.reset();
-        if (!job_.isAlone()) {
-            learnFrom(now() - begun);
-        }
-        return rest();
-    }
-
-    /// Let other work run. Requires no change to be open.
-    Result<void> rest()
-    {
-        if (!job_.advance(done_, total_)) {
-            return fail(ErrorCode::Cancelled, "day file");
-        }
-        return {};
-    }
-
-private:
-    [[nodiscard]] Milliseconds now() const { return ledger_.outside().clock.sinceBoot(); }
-
-    void learnFrom(Milliseconds committing)
-    {
-        const std::int64_t longest = committing > waitMost ? most_ / 2 : most_ * 2;
-        // A slice that was cut short says nothing about a long one.
-        const bool says = committing > waitMost || inSlice_ >= most_;
-        most_ = says ? std::clamp(longest, sliceLeast, sliceMost) : most_;
-    }
-
-    Ledger& ledger_;
-    const Job& job_;
-    std::uint64_t total_;
-    std::int64_t most_;  // entries of a slice
-    std::uint64_t done_ = 0;
-    std::int64_t inSlice_ = 0;
-    std::int64_t sinceClock_ = 0;
-    Milliseconds started_{0};
-    std::optional<Change> change_;
-};
-
-Result<std::uint64_t> linkWaiting(Slices& slices)
-{
-    std::uint64_t linked = 0;
-    constexpr std::int64_t atOnce = 100;
-    for (;;) {
-        SPILE_ASSIGN(change, slices.change());
-        SPILE_ASSIGN(now, change->chains().linkWaiting(atOnce));
-        if (now == 0) {
-            return linked;
-        }
-        linked += static_cast<std::uint64_t>(now);
-        SPILE_TRY(slices.steps(now));
-    }
 }
 
 class TakingIn {

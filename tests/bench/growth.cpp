@@ -1,6 +1,7 @@
 // What a cellar of a given size costs: a day of all phones taken in, a barrel's page opened, the
-// list of what is due, one record, the file and the memory, at 100,000, 1,000,000 and 10,000,000
-// entries. Not one of the benches that run each time: it takes an hour or more and 15 GB of disk.
+// list of what is due, one record, a store of an earlier version, the file and the memory, at
+// 100,000, 1,000,000 and 10,000,000 entries. Not one of the benches that run each time: it takes an
+// hour or more and 15 GB of disk.
 //   growth FOLDER [ENTRIES...]    FOLDER must not exist; it is removed at the end
 #include "core/cellar/acts/drawing.hpp"
 #include "core/cellar/acts/sheet.hpp"
@@ -10,6 +11,7 @@
 #include "tests/bench/own_process.hpp"
 #include "tests/bench/report.hpp"
 #include "tests/bench/whole_cellar.hpp"
+#include "tests/support/old_store.hpp"
 
 #include <cstring>
 
@@ -98,6 +100,38 @@ void look(const Path& folder)
     bench::tell("look, peak MB", bench::peakMemoryMb());
 }
 
+// Makes of the cellar what version 3 left behind.
+void age(const Path& folder)
+{
+    support::RealDevice device(folder);
+    auto cellar = device.openOrMake();
+    must(cellar);
+    ledger::Database& database = (**cellar).database();
+    must(database.run("PRAGMA synchronous=OFF;"));
+    must(database.run(support::backToVersion3));
+    must(database.run("UPDATE meta SET value = 1 WHERE key = 'projection';"));
+    must(database.eachOnce([](const ledger::Row&) { return Result<void>(); },
+                           "PRAGMA wal_checkpoint(TRUNCATE)"));
+}
+
+// The start that brings it up to this version.
+void renew(const Path& folder)
+{
+    support::RealDevice device(folder);
+    const Path database = ledger::CellarFolder{device.cellarFolder}.database();
+    const auto before = std::filesystem::file_size(database);
+    bench::Times renewing;
+    renewing.add([&] { must(device.openOrMake()); });
+    bench::tell("renewing", renewing.median());
+    bench::tell("renewing, peak MB", bench::peakMemoryMb());
+    std::uintmax_t after = 0;
+    for (const auto& file : std::filesystem::directory_iterator(device.cellarFolder)) {
+        const std::string name = file.path().filename().string();
+        after += name.starts_with("ledger") ? file.file_size() : 0;
+    }
+    bench::tell("renewing, disk", static_cast<double>(after) / static_cast<double>(before));
+}
+
 void whole(const Path& folder, const std::string& step)
 {
     bench::Times times;
@@ -143,6 +177,9 @@ void report(const std::vector<bench::Numbers>& points)
     row("  its peak memory, MB", points, "join, peak MB", 1, "< 256");
     row("all of it checked, s", points, "check", 1, "");
     row("  its peak memory, MB", points, "check, peak MB", 1, "< 256");
+    row("brought up from version 3, s", points, "renewing", 1, "");
+    row("  its peak memory, MB", points, "renewing, peak MB", 1, "");
+    row("  files after it, of ledger.db before", points, "renewing, disk", 1, "");
     row("making the entries, s", points, "making", 1, "");
     std::fflush(stdout);
 }
@@ -153,7 +190,8 @@ void runAll(const Path& folder, const std::vector<std::int64_t>& sizes)
     for (const std::int64_t entries : sizes) {
         bench::Numbers point = {{"entries", static_cast<double>(entries)}};
         for (const std::string& step :
-             {"make " + std::to_string(entries), std::string("take"), std::string("look")}) {
+             {"make " + std::to_string(entries), std::string("take"), std::string("look"),
+              std::string("age"), std::string("renew")}) {
             point.merge(bench::inOwnProcess("step " + folder.string() + " " + step));
         }
         points.push_back(std::move(point));
@@ -170,6 +208,10 @@ void runStep(const Path& folder, const std::string& step, const char* entries)
         takeDay(folder);
     } else if (step == "look") {
         look(folder);
+    } else if (step == "age") {
+        age(folder);
+    } else if (step == "renew") {
+        renew(folder);
     } else {
         whole(folder, step);
     }

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <stdexcept>
+#include <utility>
 
 namespace spile::support {
 
@@ -41,7 +42,11 @@ std::set<EntryId> idsIn(ledger::Database& database, std::string_view sql)
 void linkIn(ledger::Change& change)
 {
     constexpr std::int64_t atOnce = 7;
-    while (valueOrThrow(change.chains().linkWaiting(atOnce)) > 0) {
+    for (std::int64_t inPass = 1; std::exchange(inPass, 0) > 0;) {
+        ledger::WaitingPlace place;
+        while (valueOrThrow(change.chains().linkWaiting(atOnce, place)) > 0) {
+            ++inPass;
+        }
     }
 }
 

@@ -6,10 +6,9 @@
 #include "core/cellar/set_aside.hpp"
 #include "core/ledger/take_in.hpp"
 #include "tests/support/fleet.hpp"
+#include "tests/support/sqlite_steps.hpp"
 
-#include <functional>
 #include <gtest/gtest.h>
-#include <sqlite3.h>
 
 namespace spile::cellar {
 
@@ -29,45 +28,15 @@ void admitMany(support::Fleet& fleet, int count)
     }
 }
 
-// How many instructions SQLite takes, all statements of the process together.
-class Steps {
-public:
-    Steps() { sqlite3_auto_extension(reinterpret_cast<void (*)()>(&watch)); }
-    ~Steps() { sqlite3_cancel_auto_extension(reinterpret_cast<void (*)()>(&watch)); }
-    Steps(const Steps&) = delete;
-    Steps& operator=(const Steps&) = delete;
-
-    static std::int64_t of(const std::function<void()>& work)
-    {
-        taken_ = 0;
-        work();
-        return taken_;
-    }
-
-private:
-    static int watch(sqlite3* opened, const char** /*error*/, const sqlite3_api_routines* /*api*/)
-    {
-        sqlite3_progress_handler(
-            opened, 1,
-            [](void*) {
-                ++taken_;
-                return 0;
-            },
-            nullptr);
-        return SQLITE_OK;
-    }
-    inline static std::int64_t taken_ = 0;
-};
-
 }  // namespace
 
 TEST(TrustAtScale, AllDevicesAreJudgedInOnePass)
 {
-    const Steps steps;
+    const support::SqliteSteps steps;
     const auto stepsFor = [](int devices) {
         support::Fleet fleet(1);
         admitMany(fleet, devices);
-        return Steps::of([&] {
+        return support::SqliteSteps::of([&] {
             const auto found = devicesOf(fleet.cellar(0).database());
             ASSERT_TRUE(found);
             EXPECT_EQ(found->rows.size(), static_cast<std::size_t>(devices + 1));

@@ -12,7 +12,10 @@ namespace spile::cellar {
 
 namespace {
 
-constexpr int adoptedAtOnce = 200;  // in one commit: other work waits no longer
+// In one commit: other work waits no longer. Each commit looks through all that is set aside, so
+// where that is much they are few.
+constexpr std::uint64_t adoptedAtOnce = 200;
+constexpr std::uint64_t commitsMost = 20;
 
 Result<void> nothing(const Result<EntryId>& done)
 {
@@ -94,9 +97,10 @@ Result<std::uint64_t> adoptAll(Cellar& cellar, const DeviceId& device,
                                const std::optional<SubjectId>& person, const Job& job)
 {
     SPILE_ASSIGN(all, countSetAside(cellar.database(), device));
+    const std::uint64_t atOnce = std::max(adoptedAtOnce, all / commitsMost);
     std::uint64_t done = 0;
     while (done < all) {
-        SPILE_ASSIGN(records, setAsideOf(cellar.database(), device, adoptedAtOnce));
+        SPILE_ASSIGN(records, setAsideOf(cellar.database(), device, static_cast<int>(atOnce)));
         std::vector<EntryId> some;
         std::transform(records.begin(), records.end(), std::back_inserter(some),
                        [](const SetAsideRow& record) { return record.entry; });
