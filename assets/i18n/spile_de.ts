@@ -3217,8 +3217,8 @@
 <context>
     <name>JoinAsk</name>
     <message>
-        <source>A desk has to let this phone in by its code: show it the symbol. Until then its records wait at the other devices; none is lost.</source>
-        <translation>Ein Rechner im Büro muss dieses Telefon mit seinem Code zulassen: zeige ihm das Zeichen. Bis dahin warten seine Einträge auf den anderen Geräten; keiner geht verloren.</translation>
+        <source>A desk has to let this device in by its code: show it the symbol. Until then its records wait at the other devices; none is lost.</source>
+        <translation>Ein Rechner im Büro muss dieses Gerät mit seinem Code zulassen: zeige ihm das Zeichen. Bis dahin warten seine Einträge auf den anderen Geräten; keiner geht verloren.</translation>
     </message>
 </context>
 <context>
@@ -4674,8 +4674,8 @@
         <translation>Zeichen zeigen</translation>
     </message>
     <message>
-        <source>A desk lets this phone in by it</source>
-        <translation>Ein Rechner im Büro lässt dieses Telefon damit zu</translation>
+        <source>A desk lets this device in by it</source>
+        <translation>Ein Rechner im Büro lässt dieses Gerät damit zu</translation>
     </message>
 </context>
 <context>
@@ -6668,16 +6668,16 @@
         <translation>Seinen Code zeigen</translation>
     </message>
     <message>
-        <source>The file is sealed. Type its passphrase</source>
-        <translation>Die Datei ist versiegelt. Ihr Kennwort eingeben</translation>
-    </message>
-    <message>
         <source>Open it and take it in</source>
         <translation>Öffnen und einlesen</translation>
     </message>
     <message>
         <source>Its clock</source>
         <translation>Seine Uhr</translation>
+    </message>
+    <message>
+        <source>%1 is sealed. Type its passphrase</source>
+        <translation>%1 ist versiegelt. Gib das Kennwort ein</translation>
     </message>
 </context>
 <context>
@@ -6953,12 +6953,12 @@
         <translation>Einstellungen</translation>
     </message>
     <message>
-        <source>What you did on this phone</source>
-        <translation>Was du an diesem Telefon getan hast</translation>
+        <source>What you did on this device</source>
+        <translation>Was du an diesem Gerät getan hast</translation>
     </message>
     <message>
-        <source>Nothing has been recorded on this phone yet.</source>
-        <translation>An diesem Telefon ist noch nichts eingetragen.</translation>
+        <source>Nothing has been recorded on this device yet.</source>
+        <translation>An diesem Gerät ist noch nichts eingetragen.</translation>
     </message>
     <message>
         <source>Flight</source>
@@ -7031,8 +7031,8 @@
 <context>
     <name>TodayStanding</name>
     <message>
-        <source>This phone was cut off. What it records is set aside.</source>
-        <translation>Dieses Telefon wurde abgeschnitten. Was es aufzeichnet, wird zurückgelegt.</translation>
+        <source>This device was cut off. What it records is set aside.</source>
+        <translation>Dieses Gerät wurde abgeschnitten. Was es aufzeichnet, wird zurückgelegt.</translation>
     </message>
     <message>
         <source>A newer Spile wrote this cellar. Update; until then it is for reading.</source>
@@ -8919,8 +8919,8 @@
         <translation>Die App wurde beendet, während ein Bogen offen war. Alles Getippte steht darauf.</translation>
     </message>
     <message>
-        <source>The records are here. Let the desk read this phone&apos;s code now.</source>
-        <translation>Die Aufzeichnungen sind da. Lass jetzt den Rechner im Büro den Code dieses Telefons lesen.</translation>
+        <source>The records are here. Let the desk read this device&apos;s code now.</source>
+        <translation>Die Aufzeichnungen sind da. Lass jetzt den Rechner im Büro den Code dieses Geräts lesen.</translation>
     </message>
     <message numerus="yes">
         <source>The phone&apos;s clock was changed by %n minute(s). Every record keeps its order.</source>
@@ -9464,10 +9464,10 @@
         <translation>Alles hier Eingetragene steht in einer Tagesdatei.</translation>
     </message>
     <message numerus="yes">
-        <source>%n record(s) on this phone are in no day file yet.</source>
+        <source>%n record(s) on this device are in no day file yet.</source>
         <translation>
-            <numerusform>%n Eintrag auf diesem Telefon steht noch in keiner Tagesdatei.</numerusform>
-            <numerusform>%n Einträge auf diesem Telefon stehen noch in keiner Tagesdatei.</numerusform>
+            <numerusform>%n Eintrag auf diesem Gerät steht noch in keiner Tagesdatei.</numerusform>
+            <numerusform>%n Einträge auf diesem Gerät stehen noch in keiner Tagesdatei.</numerusform>
         </translation>
     </message>
     <message>
@@ -9482,8 +9482,8 @@
         </translation>
     </message>
     <message>
-        <source>No day file has been written on this phone.</source>
-        <translation>Auf diesem Telefon wurde noch keine Tagesdatei geschrieben.</translation>
+        <source>No day file has been written on this device.</source>
+        <translation>Auf diesem Gerät wurde noch keine Tagesdatei geschrieben.</translation>
     </message>
     <message numerus="yes">
         <source>Last day file: %1, %n record(s).</source>
@@ -9493,14 +9493,14 @@
         </translation>
     </message>
     <message>
-        <source>%1 had all of this phone&apos;s records by %2.</source>
-        <translation>%1 hatte alle Einträge dieses Telefons, Stand %2.</translation>
+        <source>%1 had all of this device&apos;s records by %2.</source>
+        <translation>%1 hatte alle Einträge dieses Geräts, Stand %2.</translation>
     </message>
     <message numerus="yes">
-        <source>%1 lacks %n of this phone&apos;s records, as of %2.</source>
+        <source>%1 lacks %n of this device&apos;s records, as of %2.</source>
         <translation>
-            <numerusform>%1: Es fehlt %n Eintrag dieses Telefons, Stand %2.</numerusform>
-            <numerusform>%1: Es fehlen %n Einträge dieses Telefons, Stand %2.</numerusform>
+            <numerusform>%1: Es fehlt %n Eintrag dieses Geräts, Stand %2.</numerusform>
+            <numerusform>%1: Es fehlen %n Einträge dieses Geräts, Stand %2.</numerusform>
         </translation>
     </message>
     <message>
@@ -9762,8 +9762,8 @@
         <translation>In einer Tagesdatei</translation>
     </message>
     <message>
-        <source>On this phone</source>
-        <translation>Auf diesem Telefon</translation>
+        <source>On this device</source>
+        <translation>Auf diesem Gerät</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -10537,8 +10537,8 @@
         </translation>
     </message>
     <message>
-        <source>This phone was copied or set back to an earlier state. It goes on under a new key: let it in at the desk again.</source>
-        <translation>Dieses Telefon wurde kopiert oder auf einen früheren Stand zurückgesetzt. Es macht mit einem neuen Schlüssel weiter: am Rechner im Büro wieder zulassen.</translation>
+        <source>This device was copied or set back to an earlier state. It goes on under a new key: let it in at the desk again.</source>
+        <translation>Dieses Gerät wurde kopiert oder auf einen früheren Stand zurückgesetzt. Es macht mit einem neuen Schlüssel weiter: am Rechner im Büro wieder zulassen.</translation>
     </message>
     <message>
         <source>This device was copied or set back to an earlier state. It goes on under a new key.</source>
@@ -10551,6 +10551,34 @@
     <message>
         <source>The file was made at %1, later than now. The clock of the device that made it is ahead, or this one&apos;s is behind.</source>
         <translation>Die Datei ist von %1, später als jetzt. Die Uhr des Geräts, das sie schrieb, geht vor, oder die dieses Geräts geht nach.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The device that made the file is cut off or not let in: %n record(s) of it count nowhere. They stand on Today, under To settle.</source>
+        <translation>
+            <numerusform>Das Gerät, von dem die Datei ist, ist abgeschnitten oder nicht zugelassen: %n Eintrag davon gilt nirgends. Er steht auf Heute, unter Zu klären.</numerusform>
+            <numerusform>Das Gerät, von dem die Datei ist, ist abgeschnitten oder nicht zugelassen: %n Einträge davon gelten nirgends. Sie stehen auf Heute, unter Zu klären.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 does not hold the cellar from its beginning. A day file for everybody does.</source>
+        <translation>%1 enthält den Keller nicht von Anfang an. Eine Tagesdatei für alle enthält ihn.</translation>
+    </message>
+    <message>
+        <source>%1 is not there. Say where it lies.</source>
+        <translation>%1 ist nicht da. Sag, wo die Datei liegt.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a file, and what is wrong with it</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Looked on memory sticks for files whose names end in .spile.</source>
+        <translation>Gesucht wurden Dateien, deren Namen auf .spile enden, auf USB-Sticks.</translation>
+    </message>
+    <message>
+        <source>Looked in %1 and on memory sticks for files whose names end in .spile.</source>
+        <translation>Gesucht wurden Dateien, deren Namen auf .spile enden: in %1 und auf USB-Sticks.</translation>
     </message>
 </context>
 <context>

@@ -242,10 +242,10 @@
 <context>
     <name>spile::viewmodels::DayFileViewModel</name>
     <message numerus="yes">
-        <source>%n record(s) on this phone are in no day file yet.</source>
+        <source>%n record(s) on this device are in no day file yet.</source>
         <translation>
-            <numerusform>%n record on this phone is in no day file yet.</numerusform>
-            <numerusform>%n records on this phone are in no day file yet.</numerusform>
+            <numerusform>%n record on this device is in no day file yet.</numerusform>
+            <numerusform>%n records on this device are in no day file yet.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -263,10 +263,10 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%1 lacks %n of this phone&apos;s records, as of %2.</source>
+        <source>%1 lacks %n of this device&apos;s records, as of %2.</source>
         <translation>
-            <numerusform>%1 lacks %n of this phone&apos;s records, as of %2.</numerusform>
-            <numerusform>%1 lacks %n of this phone&apos;s records, as of %2.</numerusform>
+            <numerusform>%1 lacks %n of this device&apos;s records, as of %2.</numerusform>
+            <numerusform>%1 lacks %n of this device&apos;s records, as of %2.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -427,6 +427,13 @@
         <translation>
             <numerusform>%n record waits until its device is let in.</numerusform>
             <numerusform>%n records wait until their device is let in.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The device that made the file is cut off or not let in: %n record(s) of it count nowhere. They stand on Today, under To settle.</source>
+        <translation>
+            <numerusform>The device that made the file is cut off or not let in: %n record of it counts nowhere. It stands on Today, under To settle.</numerusform>
+            <numerusform>The device that made the file is cut off or not let in: %n records of it count nowhere. They stand on Today, under To settle.</numerusform>
         </translation>
     </message>
 </context>

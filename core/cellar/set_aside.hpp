@@ -3,6 +3,7 @@
 #include "core/base/time.hpp"
 #include "core/ledger/database.hpp"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -13,7 +14,7 @@ struct SetAsideRow {
     EntryId entry;
     std::string kind;
     SubjectId subject;
-    Instant at{};
+    std::optional<Instant> at;  // none if the record is damaged here
 };
 
 [[nodiscard]] Result<std::uint64_t> countSetAside(ledger::Database& database,

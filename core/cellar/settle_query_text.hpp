@@ -33,7 +33,7 @@ inline constexpr std::string_view isUnsettled =
     "SELECT 1 FROM state_unsettled WHERE what = ? AND entry = ?";
 inline constexpr std::string_view isOwner = "SELECT 1 FROM meta WHERE key = 'cellar' AND value = ?";
 inline constexpr std::string_view setAsideOf =
-    "SELECT e.id, e.kind, e.subject FROM device_chain AS c JOIN set_aside AS s ON s.d = "
+    "SELECT e.id, e.kind, e.subject, e.core FROM device_chain AS c JOIN set_aside AS s ON s.d = "
     "c.d JOIN entry AS e ON e.n = s.n WHERE c.device = ? AND s.n > ? ORDER BY s.n DESC LIMIT ?";
 inline constexpr std::string_view countSetAsideOf =
     "SELECT count(*) FROM device_chain AS c JOIN set_aside AS s ON s.d = c.d WHERE c.device = ?";

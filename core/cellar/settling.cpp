@@ -350,7 +350,7 @@ private:
             choice.entry = record.entry;
             choice.kind = std::move(record.kind);
             choice.subject = record.subject;
-            choice.at = record.at;
+            choice.at = record.at.value_or(choice.at);
         }
         return {};
     }

@@ -112,7 +112,8 @@ void add(Listed& all, const cellar::NamedRow& row, const cellar::DeviceClock& cl
     all.lines.push_back(std::move(line));
 }
 
-Result<Listed> listed(cellar::Cellar& cellar)
+// Of all devices, or of `only` one.
+Result<Listed> listed(cellar::Cellar& cellar, const std::optional<DeviceId>& only)
 {
     constexpr int page = 200;
     Listed all;
@@ -122,8 +123,11 @@ Result<Listed> listed(cellar::Cellar& cellar)
         more = named.size() == page;
         for (const cellar::NamedRow& row : named) {
             after = row.subject;
-            SPILE_ASSIGN(clock, cellar::clockOfDevice(cellar.database(),
-                                                      *DeviceId::fromBytes(row.subject.bytes())));
+            const DeviceId device = *DeviceId::fromBytes(row.subject.bytes());
+            if (only && *only != device) {
+                continue;
+            }
+            SPILE_ASSIGN(clock, cellar::clockOfDevice(cellar.database(), device));
             if (clock) {
                 add(all, row, *clock);
             }
@@ -132,9 +136,17 @@ Result<Listed> listed(cellar::Cellar& cellar)
     return all;
 }
 
-int list(const Session& session, cellar::Cellar& cellar)
+int list(const Session& session, cellar::Cellar& cellar, const std::string& name)
 {
-    const auto all = listed(cellar);
+    std::optional<DeviceId> only;
+    if (!name.empty()) {
+        const auto device = findDevice(cellar, name);
+        if (!device) {
+            return session.refuse(device.error());
+        }
+        only = *device;
+    }
+    const auto all = listed(cellar, only);
     if (!all) {
         return session.refuse(all.error());
     }
@@ -144,7 +156,8 @@ int list(const Session& session, cellar::Cellar& cellar)
     }
     const std::string said = doubtText(*doubt);
     session.answer({{"clocks", all->list}, {"doubts", jsonOf(*doubt)}},
-                   table(all->lines) + (said.empty() ? "" : "\n" + said));
+                   (all->list.empty() ? "Nothing was recorded yet.\n" : table(all->lines)) +
+                       (said.empty() ? "" : "\n" + said));
     return Done;
 }
 
@@ -188,7 +201,7 @@ int clock(Session& session, const ClockOptions& options)
         return session.refuse(cellar.error());
     }
     if (!options.takeBack && options.right.empty() && options.shows.empty()) {
-        return list(session, **cellar);
+        return list(session, **cellar, options.device);
     }
     const auto said = say(session, **cellar, options);
     if (!said) {

@@ -23,8 +23,9 @@ struct DemoOptions {
 };
 [[nodiscard]] int makeDemo(Session& session, const DemoOptions& options);
 
-/// `passphrase` is for one that is sealed.
-[[nodiscard]] int join(Session& session, const std::string& dayFile, const std::string& passphrase);
+/// `passphrase` is for one that is sealed; `restores`: the file is a backup of what was lost.
+[[nodiscard]] int join(Session& session, const std::string& dayFile, const std::string& passphrase,
+                       bool restores);
 
 /// The owner's key: the file owner.key or what stands on its sheet; or a picture of its symbol.
 struct OwnerKeyOptions {
@@ -94,6 +95,8 @@ struct ClockOptions {
 [[nodiscard]] int clock(Session& session, const ClockOptions& options);
 
 [[nodiscard]] int check(Session& session);
+/// The devices, what they may do, and when each recorded last by its clock.
+[[nodiscard]] int showDevices(const Session& session, cellar::Cellar& cellar);
 [[nodiscard]] int show(Session& session, const std::string& kind, const std::string& id);
 /// The flights that there were, the newest first: which glass is of which barrel.
 [[nodiscard]] int showFlights(const Session& session, cellar::Cellar& cellar);

@@ -6,13 +6,16 @@ namespace spile::desk {
 namespace {
 
 void addJoining(CLI::App& app, CommandLine& line, const char* name, const char* does,
-                const char* file)
+                const char* file, bool restores)
 {
     auto* joining = app.add_subcommand(name, does);
     joining->add_option("file", line.dayFile, file)->required()->check(CLI::ExistingFile);
     joining->add_option("--passphrase", line.passphrase, "Of one that is sealed");
-    joining->callback(
-        [&] { line.run = [&](Session& s) { return join(s, line.dayFile, line.passphrase); }; });
+    joining->callback([&line, restores] {
+        line.run = [&line, restores](Session& s) {
+            return join(s, line.dayFile, line.passphrase, restores);
+        };
+    });
 }
 
 // Two ways to give the owner's key.
@@ -60,7 +63,7 @@ void addMaking(CLI::App& app, CommandLine& line)
 
     addJoining(app, line, "join",
                "Make an empty replica of a day file's cellar and show its join code",
-               "A day file that holds the cellar from its beginning");
+               "A day file that holds the cellar from its beginning", false);
 
     auto* admission =
         app.add_subcommand("admit", "Let a device that has joined belong to the cellar");
@@ -101,7 +104,7 @@ void addExchange(CLI::App& app, CommandLine& line)
                   "cellar of it");
     addJoining(app, line, "restore",
                "Make the cellar again from a backup, as a new device: its join code is shown",
-               "A backup");
+               "A backup", true);
 
     auto* plain =
         app.add_subcommand("export", "Write everything to plain files that need no Spile to read");
@@ -160,7 +163,8 @@ void addClock(CLI::App& app, CommandLine& line)
         "clock",
         "Show what is known of the devices' clocks, or say that one was wrong: what it "
         "recorded since its last start has its true time then");
-    looking->add_option("device", line.clock.device, "Its name or id (default: this one)");
+    looking->add_option("device", line.clock.device,
+                        "Its name or id (default: this one; to look, all)");
     auto* shows = looking->add_option("--shows", line.clock.shows,
                                       "What its clock shows now, as \"YYYY-MM-DD HH:MM\" in this "
                                       "machine's zone; this machine's clock is right");

@@ -2,8 +2,10 @@
 #include "core/cellar/acts/exchanging.hpp"
 #include "core/cellar/join_code.hpp"
 #include "core/cellar/queries.hpp"
+#include "core/cellar/set_aside.hpp"
 #include "core/cellar/true_time.hpp"
 #include "core/ledger/seal.hpp"
+#include "core/ledger/trust.hpp"
 #include "platform/desk/commands.hpp"
 #include "platform/desk/finding.hpp"
 #include "platform/desk/owner_key.hpp"
@@ -27,6 +29,40 @@ Result<std::string> joinCodeIn(FileSystem& files, const std::string& picture,
     SPILE_ASSIGN(text, symbolIn(files, picture, "join symbol", isOne));
     SPILE_ASSIGN(device, cellar::deviceOfSymbol(cellar, text));
     return cellar::joinCode(device);
+}
+
+// What is wrong with a day file, said of that file.
+Error ofFile(const Error& error, const std::string& file, const std::string& passphrase)
+{
+    if (error.subject == "passphrase" && passphrase.empty()) {
+        return {error.code, file, "it is sealed", "give its passphrase after --passphrase"};
+    }
+    if (error.subject == "archive" && error.code == ErrorCode::Damaged) {
+        return {error.code, file, error.value, "a whole day file: copy it again"};
+    }
+    if (error.subject == "day file") {
+        return {ErrorCode::Conflict, file, error.value, error.limit};
+    }
+    return {error.code, file + ": " + error.subject, error.value, error.limit};
+}
+
+// What the file of a device that is cut off brought counts nowhere; and this one may be it.
+Result<std::string> standingText(cellar::Cellar& cellar, const ledger::TakenIn& taken)
+{
+    std::string text;
+    SPILE_ASSIGN(aside, cellar::countSetAside(cellar.database(), taken.from));
+    if (aside > 0) {
+        text += "The device that made it is cut off or not let in: " + counted(aside, "record") +
+                " of it " + (aside == 1 ? "counts" : "count") +
+                " nowhere. See spile-desk settle.\n";
+    }
+    SPILE_ASSIGN(own, ledger::membershipOf(cellar.database(), cellar.ledger().device()));
+    if (own.cutOff) {
+        text +=
+            "This device is cut off: what it records is set aside. The owner's key lets it in "
+            "again, at a desk (reinstate).\n";
+    }
+    return text;
 }
 
 std::string takenText(const std::string& file, const ledger::TakenIn& taken, Instant now)
@@ -59,6 +95,19 @@ std::string takenText(const std::string& file, const ledger::TakenIn& taken, Ins
     return text;
 }
 
+// A backup is restored where a desk is lost, which may have been the only one.
+std::string restoredText(const std::string& cellar, const std::string& code)
+{
+    return "Made the cellar \"" + cellar +
+           "\" again, as a new device. Admit it, at a desk that is left:\n  spile-desk admit " +
+           code +
+           " --desk --name NAME\nor, where none is left, here with the owner's key:\n"
+           "  spile-desk admit " +
+           code +
+           " --desk --name NAME --owner-key KEY\nThen cut off the one that is lost (cut-off), and "
+           "take in a day file of each device: what is newer than the backup comes with them.\n";
+}
+
 }  // namespace
 
 int makeNew(Session& session, const NewOptions& options)
@@ -83,12 +132,14 @@ int makeNew(Session& session, const NewOptions& options)
     return Done;
 }
 
-int join(Session& session, const std::string& dayFile, const std::string& passphrase)
+int join(Session& session, const std::string& dayFile, const std::string& passphrase, bool restores)
 {
     auto joined = cellar::Cellar::join(session.cellarFolder(), session.outside(), dayFile,
                                        session.job("join"), {}, passphrase);
     if (!joined) {
-        return session.refuse(joined.error());
+        const Error& error = joined.error();
+        const bool isHere = error.subject == session.cellarFolder().string();
+        return session.refuse(isHere ? error : ofFile(error, dayFile, passphrase));
     }
     const ledger::CellarIdentity& identity = (*joined)->identity();
     const std::string code = cellar::joinCode((*joined)->ledger().device());
@@ -97,10 +148,11 @@ int join(Session& session, const std::string& dayFile, const std::string& passph
                     {"mark", identity.mark},
                     {"device", (*joined)->ledger().device().hex()},
                     {"join_code", code}},
-                   "Joined the cellar \"" + identity.name +
-                       "\". It may record at once; its records count at the desk "
-                       "when it is admitted there:\n  spile-desk admit " +
-                       code + "\n");
+                   restores ? restoredText(identity.name, code)
+                            : "Joined the cellar \"" + identity.name +
+                                  "\". It may record at once; its records count at the desk "
+                                  "when it is admitted there:\n  spile-desk admit " +
+                                  code + "\n");
     return Done;
 }
 
@@ -125,14 +177,22 @@ int admit(Session& session, const AdmitOptions& options)
     session.doubtClock(**cellar);
     const auto admitted = cellar::admit(**cellar, *code, name, role, *owner);
     if (!admitted) {
-        return session.refuse(admitted.error());
+        Error error = admitted.error();
+        if (error.subject == "admit") {
+            error.limit += ", or give the owner's key after --owner-key";
+        }
+        return session.refuse(error);
     }
     session.answer({{"name", name},
                     {"join_code", *code},
                     {"role", options.desk ? "desk" : "phone"},
                     {"linked", admitted->linked}},
-                   "Admitted \"" + name + "\". " + counted(admitted->linked, "record") +
-                       " that had waited for it now count.\n");
+                   "Admitted \"" + name + "\" as a " + (options.desk ? "desk" : "phone") + ". " +
+                       (admitted->linked == 0
+                            ? std::string()
+                            : counted(admitted->linked, "record") + " that had waited for it " +
+                                  (admitted->linked == 1 ? "counts" : "count") + " now. ") +
+                       "It learns it by the next day file from here.\n");
     return Done;
 }
 
@@ -150,9 +210,9 @@ int takeIn(Session& session, const std::vector<std::string>& dayFiles,
         const auto taken = cellar::takeIn(**cellar, file, session.job("take-in"), passphrase);
         if (!taken) {
             const Error& error = taken.error();
-            Session::remark("spile-desk: " + file + ": " + worded(error));
-            answers.push_back(
-                {{"file", file}, {"error", codeName(error.code)}, {"says", worded(error)}});
+            const std::string says = worded(ofFile(error, file, passphrase));
+            Session::remark("spile-desk: " + says);
+            answers.push_back({{"file", file}, {"error", codeName(error.code)}, {"says", says}});
             exit = exitOf(error);
             continue;
         }
@@ -169,6 +229,11 @@ int takeIn(Session& session, const std::vector<std::string>& dayFiles,
              {"made", toIsoTime(taken->made)},
              {"made_in_future", cellar::isInFuture(taken->made, session.clock().now())}});
         text += takenText(file, *taken, session.clock().now());
+        const auto standing = standingText(**cellar, *taken);
+        if (!standing) {
+            return session.refuse(standing.error());
+        }
+        text += *standing;
     }
     session.answer(answers, text);
     if (exit == Done) {
@@ -191,6 +256,9 @@ int handOut(Session& session, const HandOutOptions& options)
             return session.refuse(device.error());
         }
         receiver = *device;
+    }
+    if (const auto there = needFolderOf(session.files(), dayFile); !there) {
+        return session.refuse(there.error());
     }
     const std::string passphrase =
         options.sealed ? ledger::newPassphrase(session.outside().random) : std::string();

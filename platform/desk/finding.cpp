@@ -43,6 +43,14 @@ Result<std::vector<BarrelRow>> findBarrel(cellar::Cellar& cellar, const std::str
     return found;
 }
 
+Result<void> needFolderOf(FileSystem& files, const Path& file)
+{
+    const Path folder = folderOf(file);
+    return files.exists(folder) ? Result<void>()
+                                : fail(ErrorCode::Conflict, file.string(),
+                                       "there is no folder " + folder.string(), "make it first");
+}
+
 // By name or by the beginning of the id.
 Result<DeviceId> findDevice(cellar::Cellar& cellar, const std::string& wanted)
 {

@@ -19,4 +19,7 @@ namespace spile::desk {
 /// Errors    NotFound for none or several; those of every query.
 [[nodiscard]] Result<DeviceId> findDevice(cellar::Cellar& cellar, const std::string& wanted);
 
+/// Errors    Conflict if a file cannot be written there, since its folder is not there.
+[[nodiscard]] Result<void> needFolderOf(FileSystem& files, const Path& file);
+
 }  // namespace spile::desk

@@ -2,6 +2,7 @@
 #include "core/blend/bench.hpp"
 #include "core/cellar/acts/exchanging.hpp"
 #include "platform/desk/command_line.hpp"
+#include "platform/desk/nearest.hpp"
 
 #include <CLI/CLI.hpp>
 #include <algorithm>
@@ -187,6 +188,23 @@ void addWorking(CLI::App& app, CommandLine& line)
     working->callback([&] { line.run = [&](Session& s) { return work(s, line.words); }; });
 }
 
+// CLI11 does not name a word in the command's place that is none.
+int refuseLine(const CLI::App& app, const CLI::RequiredError& error)
+{
+    const std::vector<std::string> left = app.remaining();
+    if (!app.get_subcommands().empty() || left.empty()) {
+        return app.exit(error) == 0 ? Done : WrongUse;
+    }
+    std::vector<std::string> known;
+    for (const CLI::App* command : app.get_subcommands({})) {
+        known.push_back(command->get_name());
+    }
+    std::cerr << "spile-desk: there is no command \"" << left.front()
+              << "\"; the nearest: " << nearest(left.front(), std::move(known))
+              << ". --help lists them.\n";
+    return WrongUse;
+}
+
 int runCommand(int argc, char** argv)
 {
     CLI::App app("Spile at the desk: the records of beer aged in spirit barrels.", "spile-desk");
@@ -214,6 +232,8 @@ int runCommand(int argc, char** argv)
     addWorking(app, line);
     try {
         app.parse(argc, argv);
+    } catch (const CLI::RequiredError& error) {
+        return refuseLine(app, error);
     } catch (const CLI::ParseError& error) {
         return app.exit(error) == 0 ? Done : WrongUse;
     }

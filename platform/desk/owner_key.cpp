@@ -4,6 +4,7 @@
 #include "core/cellar/owner_key_text.hpp"
 #include "core/labels/pdf.hpp"
 #include "core/labels/text_page.hpp"
+#include "platform/desk/finding.hpp"
 #include "platform/desk/picture_codes.hpp"
 
 #include <nlohmann/json.hpp>
@@ -28,6 +29,11 @@ Result<std::string> textOf(FileSystem& files, const OwnerKeyOptions& options)
         return symbolIn(files, options.picture, "owner key", cellar::isOwnerSymbol);
     }
     if (!files.exists(options.words)) {
+        // Neither line of a sheet has one of these.
+        if (options.words.find_first_of("/.") != std::string::npos) {
+            return fail(ErrorCode::NotFound, "file", options.words,
+                        "the file owner.key, or what stands on the owner's sheet");
+        }
         return options.words;
     }
     constexpr std::uint64_t most = 1000;
@@ -114,6 +120,9 @@ int ownerSheet(Session& session, const OwnerSheetOptions& options)
     }
     if (session.files().exists(options.pdf)) {
         return session.refuse({ErrorCode::Conflict, options.pdf, "it exists", "a new file's name"});
+    }
+    if (const auto there = needFolderOf(session.files(), options.pdf); !there) {
+        return session.refuse(there.error());
     }
     const auto sheets =
         writeSheet(session, pageFor((*cellar)->identity(), **seed, options, session.clock().now()),

@@ -79,14 +79,17 @@ std::string settleLine(const UnsettledRow& row, Instant now)
                    "what its old key signs from now on should not.";
         case Unsettled::SetAside:
             return row.about + ": cut off, or admitted by one that was. " +
-                   counted(row.count, "record") + " count nowhere.";
+                   counted(row.count, "record") +
+                   (row.count == 1 ? " counts nowhere." : " count nowhere.");
         case Unsettled::Waiting:
             return "Device " + row.about + ": not admitted. " + counted(row.count, "record") +
-                   " wait.";
+                   (row.count == 1 ? " waits." : " wait.");
         case Unsettled::Newer:
             break;
     }
-    return counted(row.count, "record") + " need a newer Spile. They are kept and handed on.";
+    return counted(row.count, "record") +
+           (row.count == 1 ? " needs a newer Spile. It is" : " need a newer Spile. They are") +
+           " kept and handed on.";
 }
 
 std::string valueText(const ledger::Value& value)
@@ -156,7 +159,8 @@ int list(const Session& session, const std::vector<UnsettledRow>& rows)
         text += settleLine(row, session.clock().now());
         text += '\n';
     }
-    session.answer(answer, rows.empty() ? "Nothing to settle.\n" : text);
+    session.answer(answer, rows.empty() ? "Nothing to settle.\n"
+                                        : text + "settle KEY shows what can be done about one.\n");
     return Done;
 }
 
@@ -174,6 +178,7 @@ int listChoices(const Session& session, const UnsettledRow& row, const std::vect
         text += choiceLine(choices[i], now);
         text += '\n';
     }
+    text += choices.empty() ? "" : "settle " + row.key + " NUMBER does it.\n";
     session.answer(answer, text);
     return Done;
 }

@@ -118,13 +118,11 @@ std::string checkText(const cellar::CheckReport& report)
 
 int show(Session& session, const std::string& kind, const std::string& id)
 {
-    static const std::map<std::string, std::string> named = {{"people", "person"},
-                                                             {"places", "place"},
-                                                             {"targets", "target"},
-                                                             {"batches", "batch"},
-                                                             {"devices", "device"}};
+    static const std::map<std::string, std::string> named = {
+        {"people", "person"}, {"places", "place"}, {"targets", "target"}, {"batches", "batch"}};
     using Show = int (*)(const Session&, cellar::Cellar&);
-    static const std::map<std::string, Show> lists = {{"flights", showFlights},
+    static const std::map<std::string, Show> lists = {{"devices", showDevices},
+                                                      {"flights", showFlights},
                                                       {"flight", showFlights},
                                                       {"lots", showLots},
                                                       {"tasters", showTasters}};

@@ -24,7 +24,13 @@ struct Told {
     std::string text;
 };
 
-// Open the cellar, find the device and answer with what `act(cellar, device)` comes to.
+std::string counting(std::uint64_t records, const char* when)
+{
+    return counted(records, "record") + (records == 1 ? " counts" : " count") + when + ".\n";
+}
+
+// Open the cellar, find the device and answer with what `act(cellar, device)` comes to. What is
+// wrong with a device is said of the one that was named.
 template <class Act>
 int withDevice(Session& session, const std::string& name, Act act)
 {
@@ -34,7 +40,9 @@ int withDevice(Session& session, const std::string& name, Act act)
         return act(*cellar, device);
     }();
     if (!answer) {
-        return session.refuse(answer.error());
+        Error error = answer.error();
+        error.value = error.subject == "device" ? name : error.value;
+        return session.refuse(error);
     }
     session.answer(answer->values, answer->text);
     return Done;
@@ -48,15 +56,18 @@ Result<Told> listSetAside(Cellar& cellar, const DeviceId& device)
     json list = json::array();
     std::vector<std::vector<std::string>> lines = {{"id", "kind", "when"}};
     for (const cellar::SetAsideRow& record : records) {
-        list.push_back(
-            {{"id", record.entry.hex()}, {"kind", record.kind}, {"at", toIsoTime(record.at)}});
-        lines.push_back({record.entry.hex().substr(0, 16), record.kind, toIsoTime(record.at)});
+        const std::string at = record.at ? toIsoTime(*record.at) : "damaged here";
+        list.push_back({{"id", record.entry.hex()}, {"kind", record.kind}, {"at", at}});
+        lines.push_back({record.entry.hex().substr(0, 16), record.kind, at});
+    }
+    if (records.empty()) {
+        return Told{{{"set_aside", count}, {"records", list}}, "Nothing of it is set aside.\n"};
     }
     return Told{{{"set_aside", count}, {"records", list}},
                 counted(count, "record") +
                     " set aside. --all lets them count, --record ID "
                     "some.\n" +
-                    (records.empty() ? "" : table(lines))};
+                    table(lines)};
 }
 
 Result<Told> adoptSome(const Session& session, Cellar& cellar, const DeviceId& device,
@@ -78,7 +89,7 @@ Result<Told> adoptSome(const Session& session, Cellar& cellar, const DeviceId& d
     }
     session.doubtClock(cellar);
     SPILE_TRY(cellar::adopt(cellar, records));
-    return Told{{{"adopted", records.size()}}, counted(records.size(), "record") + " count now.\n"};
+    return Told{{{"adopted", records.size()}}, counting(records.size(), " now")};
 }
 
 Result<Told> adoptThem(const Session& session, Cellar& cellar, const DeviceId& device)
@@ -87,7 +98,7 @@ Result<Told> adoptThem(const Session& session, Cellar& cellar, const DeviceId& d
     Session::remark(counted(count, "record") + " set aside.");
     session.doubtClock(cellar);
     SPILE_ASSIGN(adopted, cellar::adoptAll(cellar, device, {}, session.job("adopt")));
-    return Told{{{"adopted", adopted}}, counted(adopted, "record") + " count now.\n"};
+    return Told{{{"adopted", adopted}}, counting(adopted, " now")};
 }
 
 }  // namespace
@@ -96,13 +107,18 @@ int cutOff(Session& session, const CutOptions& options)
 {
     return withDevice(
         session, options.device, [&](Cellar& cellar, const DeviceId& device) -> Result<Told> {
+            if (device == cellar.ledger().device()) {
+                return fail(ErrorCode::Conflict, "device", options.device,
+                            "it is this one: do it at another desk");
+            }
             session.doubtClock(cellar);
             SPILE_TRY(cellar::cutOff(
                 cellar, {.device = device, .lastSeq = options.lastSeq, .reason = options.reason}));
             return Told{{{"device", device.hex()}, {"cut_off", true}},
                         "Cut off. What it records after this is set aside on every device that "
-                        "takes in a day file from here; settle shows it. The owner's key lets it "
-                        "in again (reinstate).\n"};
+                        "takes in a day file from here: hand one out. settle shows what comes "
+                        "of it, adopt lets that count. The owner's key lets the device in again "
+                        "(reinstate).\n"};
         });
 }
 

@@ -52,7 +52,9 @@ Words wordsOf(ErrorCode code)
 
 std::string worded(const Error& error)
 {
-    std::string text = error.subject + " " + std::string(wordsOf(error.code).says);
+    const bool isFile = error.subject == "file" || error.subject.find('/') != std::string::npos;
+    std::string text = error.subject + " ";
+    text += error.code == ErrorCode::NotFound && isFile ? "is not there" : wordsOf(error.code).says;
     if (!error.value.empty()) {
         text += ": " + error.value;
     }

@@ -15,7 +15,7 @@ Column {
     Banner {
         width: parent.width
         kind: Banner.Note
-        text: qsTr("A desk has to let this phone in by its code: show it the symbol. Until then its records wait at the other devices; none is lost.")
+        text: qsTr("A desk has to let this device in by its code: show it the symbol. Until then its records wait at the other devices; none is lost.")
     }
     JoinSymbol {
         objectName: "ownSymbol"

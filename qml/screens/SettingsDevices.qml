@@ -22,7 +22,7 @@ Column {
         visible: part.asks
         act: true
         text: qsTr("Show the symbol")
-        hint: qsTr("A desk lets this phone in by it")
+        hint: qsTr("A desk lets this device in by it")
         onFired: part.app.openDevices()
     }
     Pad {

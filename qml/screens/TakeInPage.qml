@@ -58,7 +58,7 @@ Page {
         objectName: "passphrase"
         width: parent.width
         visible: page.viewModel.asksPassphrase
-        label: qsTr("The file is sealed. Type its passphrase")
+        label: qsTr("%1 is sealed. Type its passphrase").arg(page.viewModel.sealedName)
         inputHints: Qt.ImhNoPredictiveText | Qt.ImhNoAutoUppercase
         text: page.viewModel.passphrase
         onEdited: newText => page.viewModel.passphrase = newText
@@ -82,6 +82,15 @@ Page {
     SectionTitle {
         width: parent.width
         text: page.viewModel.files.length > 0 ? qsTr("Found on this device") : qsTr("No day file lies in the usual places")
+    }
+    Words {
+        objectName: "lookedIn"
+        width: parent.width
+        visible: page.viewModel.files.length === 0
+        text: page.viewModel.lookedIn
+        color: Theme.colours.secondText
+        Accessible.role: Accessible.StaticText
+        Accessible.name: text
     }
     Repeater {
         model: page.viewModel.files

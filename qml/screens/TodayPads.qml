@@ -138,7 +138,7 @@ Column {
     }
     SectionTitle {
         width: parent.width
-        text: qsTr("What you did on this phone")
+        text: qsTr("What you did on this device")
     }
     WaitRows {
         width: parent.width
@@ -147,6 +147,6 @@ Column {
     EmptyNote {
         width: parent.width
         visible: pads.app.today.empty
-        text: qsTr("Nothing has been recorded on this phone yet.")
+        text: qsTr("Nothing has been recorded on this device yet.")
     }
 }

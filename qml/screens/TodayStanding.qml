@@ -17,7 +17,7 @@ Column {
         width: parent.width
         visible: standing.viewModel.cutOff
         kind: Banner.Caution
-        text: qsTr("This phone was cut off. What it records is set aside.")
+        text: qsTr("This device was cut off. What it records is set aside.")
     }
     Banner {
         objectName: "readsOnly"

@@ -66,7 +66,7 @@ void AppViewModel::join(const QString& file, const QString& passphrase)
         [this] {
             navigator_.go(Navigator::Today);
             openDevices();
-            notice_.tell(tr("The records are here. Let the desk read this phone's code now."));
+            notice_.tell(tr("The records are here. Let the desk read this device's code now."));
         });
 }
 

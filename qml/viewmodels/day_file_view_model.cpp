@@ -84,7 +84,7 @@ QString DayFileViewModel::unsentText() const
 {
     const auto entries = static_cast<int>(journal_.unsent.entries);
     return entries == 0 ? tr("All that was recorded here is in a day file.")
-                        : tr("%n record(s) on this phone are in no day file yet.", "", entries);
+                        : tr("%n record(s) on this device are in no day file yet.", "", entries);
 }
 
 QString DayFileViewModel::shortText() const
@@ -106,7 +106,7 @@ QString DayFileViewModel::lastText() const
 {
     const auto& last = journal_.unsent.last;
     if (!last) {
-        return tr("No day file has been written on this phone.");
+        return tr("No day file has been written on this device.");
     }
     return tr("Last day file: %1, %n record(s).", "", static_cast<int>(last->entries))
         .arg(context_.formats.dateAndTime(last->made));
@@ -118,9 +118,9 @@ QStringList DayFileViewModel::receipts() const
     for (const cellar::Receipt& receipt : journal_.receipts) {
         const QString when = context_.formats.dateAndTime(receipt.takenIn);
         const auto lacks = static_cast<int>(receipt.lacks);
-        lines << (lacks == 0 ? tr("%1 had all of this phone's records by %2.")
+        lines << (lacks == 0 ? tr("%1 had all of this device's records by %2.")
                                    .arg(QString::fromStdString(receipt.device), when)
-                             : tr("%1 lacks %n of this phone's records, as of %2.", "", lacks)
+                             : tr("%1 lacks %n of this device's records, as of %2.", "", lacks)
                                    .arg(QString::fromStdString(receipt.device), when));
     }
     return lines;

@@ -224,6 +224,9 @@ void ScanViewModel::show(State state, const QString& message)
 {
     state_ = state;
     message_ = message;
+    if (state == AskingDevice || state == Unknown || state == Several) {
+        patience_.stop();  // what is offered then stays where it is
+    }
     emit changed();
 }
 

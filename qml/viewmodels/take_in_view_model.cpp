@@ -1,10 +1,20 @@
 #include "qml/viewmodels/take_in_view_model.hpp"
 
 #include "core/cellar/acts/exchanging.hpp"
+#include "core/cellar/set_aside.hpp"
 #include "core/cellar/true_time.hpp"
 #include "qml/viewmodels/error_text.hpp"
 
 namespace spile::viewmodels {
+
+namespace {
+
+struct Taken {
+    ledger::TakenIn file;
+    std::uint64_t setAside = 0;  // of the device that made it
+};
+
+}  // namespace
 
 TakeInViewModel::TakeInViewModel(Context& context, FilePlaces& places, QObject* parent)
     : QObject(parent), context_(context), places_(places)
@@ -14,9 +24,10 @@ TakeInViewModel::TakeInViewModel(Context& context, FilePlaces& places, QObject* 
 void TakeInViewModel::begin()
 {
     context_.workers.aside(
-        this, [&places = places_] { return places.dayFiles(); },
-        [this](std::vector<FilePlaces::Found> found) {
-            found_ = std::move(found);
+        this, [&places = places_] { return std::pair(places.dayFiles(), places.targets()); },
+        [this](std::pair<std::vector<FilePlaces::Found>, std::vector<FilePlaces::Place>> found) {
+            found_ = std::move(found.first);
+            looked_ = std::move(found.second);
             emit changed();
         });
     if (!busy_) {
@@ -39,6 +50,23 @@ QStringList TakeInViewModel::files() const
                           context_.formats.size(file.bytes));
     }
     return lines;
+}
+
+QString TakeInViewModel::lookedIn() const
+{
+    QStringList names;
+    for (const FilePlaces::Place& place : looked_) {
+        names << place.name;
+    }
+    return names.isEmpty()
+               ? tr("Looked on memory sticks for files whose names end in .spile.")
+               : tr("Looked in %1 and on memory sticks for files whose names end in .spile.")
+                     .arg(names.join(QStringLiteral(", ")));
+}
+
+QString TakeInViewModel::sealedName() const
+{
+    return QString::fromStdString(sealed_.filename().string());
 }
 
 void TakeInViewModel::setPath(const QString& path)
@@ -125,17 +153,20 @@ void TakeInViewModel::take(const Path& file)
     }
     context_.workers.work(
         this,
-        [file, passphrase = passphrase.toStdString()](cellar::Cellar& cellar, const Job& job) {
-            return cellar::takeIn(cellar, file, job, passphrase);
+        [file, passphrase = passphrase.toStdString()](cellar::Cellar& cellar,
+                                                      const Job& job) -> Result<Taken> {
+            SPILE_ASSIGN(taken, cellar::takeIn(cellar, file, job, passphrase));
+            SPILE_ASSIGN(aside, cellar::countSetAside(cellar.database(), taken.from));
+            return Taken{std::move(taken), aside};
         },
         [this](std::uint64_t done, std::uint64_t total) {
             progress_ = total == 0 ? 0.0 : static_cast<qreal>(done) / static_cast<qreal>(total);
             emit progressed();
         },
-        [this](const Result<ledger::TakenIn>& taken) {
+        [this](const Result<Taken>& taken) {
             busy_ = false;
             if (taken) {
-                this->taken(*taken);
+                this->taken(taken->file, taken->setAside);
             } else {
                 refused(taken.error());
             }
@@ -143,7 +174,7 @@ void TakeInViewModel::take(const Path& file)
         });
 }
 
-void TakeInViewModel::taken(const ledger::TakenIn& taken)
+void TakeInViewModel::taken(const ledger::TakenIn& taken, std::uint64_t setAside)
 {
     sealed_.clear();
     passphrase_.clear();
@@ -157,6 +188,12 @@ void TakeInViewModel::taken(const ledger::TakenIn& taken)
         result_ += QLatin1Char(' ') + tr("%n record(s) wait until their device is let in.", "",
                                          static_cast<int>(taken.waiting));
     }
+    if (setAside > 0) {
+        result_ += QLatin1Char(' ') +
+                   tr("The device that made the file is cut off or not let in: %n record(s) of it "
+                      "count nowhere. They stand on Today, under To settle.",
+                      "", static_cast<int>(setAside));
+    }
     from_ = taken.from;
     if (cellar::isInFuture(taken.made, context_.formats.now())) {
         ahead_ = tr("The file was made at %1, later than now. The clock of the device that made it "
@@ -165,10 +202,11 @@ void TakeInViewModel::taken(const ledger::TakenIn& taken)
     }
     if (taken.renewed) {
         needsLettingIn_ = !taken.renewed->admitted;
-        renewed_ = needsLettingIn_ ? tr("This phone was copied or set back to an earlier state. It "
-                                        "goes on under a new key: let it in at the desk again.")
-                                   : tr("This device was copied or set back to an earlier state. "
-                                        "It goes on under a new key.");
+        renewed_ = needsLettingIn_
+                       ? tr("This device was copied or set back to an earlier state. It "
+                            "goes on under a new key: let it in at the desk again.")
+                       : tr("This device was copied or set back to an earlier state. "
+                            "It goes on under a new key.");
     }
 }
 
@@ -178,7 +216,14 @@ void TakeInViewModel::refused(const Error& error)
     const bool sealed = error.code == ErrorCode::Conflict && error.subject == "passphrase";
     const bool asked = asksPassphrase();
     if (!sealed) {
-        error_ = textOf(error);
+        const QString name = QString::fromStdString(file_.filename().string());
+        const bool isPart = error.subject == "day file";
+        error_ = error.code == ErrorCode::NotFound
+                     ? (isPart ? tr("%1 does not hold the cellar from its beginning. A day file "
+                                    "for everybody does.")
+                               : tr("%1 is not there. Say where it lies."))
+                           .arg(name)
+                     : tr("%1: %2", "a file, and what is wrong with it").arg(name, textOf(error));
         return;
     }
     sealed_ = file_;

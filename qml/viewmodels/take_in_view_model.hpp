@@ -17,6 +17,10 @@ class TakeInViewModel : public QObject {
     QML_UNCREATABLE("")
     Q_PROPERTY(QList<QString> files READ files NOTIFY changed FINAL)
     Q_PROPERTY(QString path READ path WRITE setPath NOTIFY changed FINAL)
+    /// Where it was looked for day files, for people.
+    Q_PROPERTY(QString lookedIn READ lookedIn NOTIFY changed FINAL)
+    /// The name of the file that waits for its passphrase.
+    Q_PROPERTY(QString sealedName READ sealedName NOTIFY changed FINAL)
     Q_PROPERTY(bool busy READ isBusy NOTIFY changed FINAL)
     Q_PROPERTY(qreal progress READ progress NOTIFY progressed FINAL)
     Q_PROPERTY(QString result READ result NOTIFY changed FINAL)
@@ -60,6 +64,8 @@ public:
     void setPassphrase(const QString& passphrase);
     [[nodiscard]] QString renewed() const { return renewed_; }
     [[nodiscard]] bool needsLettingIn() const { return needsLettingIn_; }
+    [[nodiscard]] QString lookedIn() const;
+    [[nodiscard]] QString sealedName() const;
     [[nodiscard]] QString ahead() const { return ahead_; }
     [[nodiscard]] bool joins() const { return joins_; }
     void setJoins(bool joins);
@@ -76,11 +82,12 @@ private:
     void choose(const Path& file);
     void take(const Path& file);
     void refused(const Error& error);
-    void taken(const ledger::TakenIn& taken);
+    void taken(const ledger::TakenIn& taken, std::uint64_t setAside);
 
     Context& context_;
     FilePlaces& places_;
     std::vector<FilePlaces::Found> found_;
+    std::vector<FilePlaces::Place> looked_;
     Path sealed_;  // the file that is waiting for its passphrase
     Path file_;    // that is being taken in
     QString path_, passphrase_, result_, renewed_, ahead_, error_;

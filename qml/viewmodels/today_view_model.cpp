@@ -67,7 +67,7 @@ QString stateOf(const cellar::OwnAct& act)
     if (act.voided) {
         return JournalRows::tr("Taken back");
     }
-    return act.handedOut ? JournalRows::tr("In a day file") : JournalRows::tr("On this phone");
+    return act.handedOut ? JournalRows::tr("In a day file") : JournalRows::tr("On this device");
 }
 
 // What is done with a glass of a flight that its holder still has to taste names the glass alone.

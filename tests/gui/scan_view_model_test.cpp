@@ -1,4 +1,5 @@
 #include "core/cellar/acts/exchanging.hpp"
+#include "core/cellar/join_code.hpp"
 #include "tests/gui/scan_world.hpp"
 
 #include <QSignalSpy>
@@ -21,6 +22,7 @@ private slots:
     void guardsAgainstTheWrongBarrel();
     void offersOtherWaysAfterAWhile();
     void offersNoOtherWaysAfterAHit();
+    void leavesWhatIsOfferedWhereItIs();
     void asksWhichOfTwoWithOneCode();
     void offersOthersInView();
     void takesAnotherInView();
@@ -170,6 +172,27 @@ void ScanViewModelTest::offersNoOtherWaysAfterAHit()
     QVERIFY(!scan.showsOtherWays());
     QTest::qWait(700);
     QVERIFY(!scan.showsOtherWays());
+}
+
+// Else the pad for other ways comes to stand where the offer's pad was, under a finger.
+void ScanViewModelTest::leavesWhatIsOfferedWhereItIs()
+{
+    const QString asking = QString::fromStdString(
+        cellar::joinSymbolText({world_->mark, DeviceId({0x5e, 0xc0, 0x99})}));
+    for (const auto& [text, state] :
+         {std::pair{asking, ScanViewModel::AskingDevice},
+          std::pair{world_->label(world_->freeCode()), ScanViewModel::Unknown}}) {
+        ScanViewModel scan(world_->context,
+                           viewmodels::ScanPace{Milliseconds(500), std::chrono::hours(1)});
+        scan.begin();
+        scan.offer({text}, {"qr"});
+        scan.offer({text}, {"qr"});
+        QTRY_COMPARE(scan.state(), state);
+        QTest::qWait(700);
+        QVERIFY(!scan.showsOtherWays());
+        scan.again();
+        QTRY_VERIFY(scan.showsOtherWays());
+    }
 }
 
 void ScanViewModelTest::asksWhichOfTwoWithOneCode()

@@ -324,6 +324,7 @@ TEST_F(ToSettle, ACopiedDevicesOldKeyIsCutOff)
 TEST_F(ToSettle, WhatIsSetAsideIsAdoptedOneOrAll)
 {
     ASSERT_TRUE(cutOff(fleet.cellar(0), {.device = fleet.cellar(1).ledger().device()}));
+    const Instant begun = fleet.at(1).clock.now();
     for (int i = 0; i < 3; ++i) {
         draw(1);
     }
@@ -335,6 +336,8 @@ TEST_F(ToSettle, WhatIsSetAsideIsAdoptedOneOrAll)
     EXPECT_EQ(open.front().deviceName, "Phone");
     ASSERT_EQ(choices(0, open.front()).size(), 3U);
     EXPECT_EQ(choices(0, open.front()).front().kind, "draw");
+    EXPECT_GT(choices(0, open.front()).front().at, begun)
+        << "a person is told when it was recorded";
     choose(0, open.front(), 0);
     EXPECT_EQ(*adoptAll(fleet.cellar(0), open.front().device), 2U);
     EXPECT_EQ(historyOf(fleet.cellar(0).database(), barrel)->draws.size(), 3U);

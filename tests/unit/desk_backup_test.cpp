@@ -6,6 +6,8 @@
 #include <fstream>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
+#include <regex>
+#include <sstream>
 
 namespace spile {
 
@@ -65,6 +67,33 @@ TEST_F(DeskBackup, UnderAPassphraseOpensWithItAlone)
     EXPECT_EQ(root("again"), root("house"));
     EXPECT_EQ(desk("house", {"take-in", in("copy.spile"), "--passphrase", words}).exit, 0);
     EXPECT_EQ(desk("house", {"take-in", in("copy.spile")}).exit, 2);
+}
+
+// The unit of a quantity is the end of its name.
+TEST_F(DeskBackup, AnExportExplainsItsUnits)
+{
+    ASSERT_EQ(desk("house", {"export", in("plain")}).exit, 0);
+    std::ostringstream readme;
+    readme << std::ifstream(in("plain/README.txt")).rdbuf();
+    const std::regex unit("_(e[0-9]|m?[a-z])$|_pa$");
+    int units = 0;
+    for (const auto& table : std::filesystem::directory_iterator(in("plain/tables"))) {
+        std::ifstream file(table.path());
+        std::string head;
+        std::getline(file, head);
+        std::istringstream columns(head.substr(0, head.find('\r')));
+        for (std::string column; std::getline(columns, column, ',');) {
+            std::smatch found;
+            if (std::regex_search(column, found, unit)) {
+                ++units;
+                const bool scaled = found.str().at(1) == 'e';
+                const std::string named =
+                    scaled ? column.substr(column.rfind('_', column.size() - 4) + 1) : found.str();
+                EXPECT_THAT(readme.str(), HasSubstr(named)) << table.path() << ": " << column;
+            }
+        }
+    }
+    EXPECT_GT(units, 50);
 }
 
 TEST_F(DeskBackup, ExportIsPlainTextAndTakesNoOthersPlace)

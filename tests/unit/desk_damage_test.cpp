@@ -79,6 +79,28 @@ protected:
 
 }  // namespace
 
+TEST_F(DeskDamage, AnExportNamesEachPhotoSoThatOthersOpenItAndSaysWhatItIsOf)
+{
+    ASSERT_EQ(desk("house", {"export", in("plain")}).exit, 0);
+    const std::string name = "photos/" + photo.hex() + ".png";
+    EXPECT_TRUE(std::filesystem::exists(in("plain/" + name)));
+    std::ifstream list(in("plain/photos.csv"));
+    std::string line;
+    ASSERT_TRUE(std::getline(list, line));
+    EXPECT_EQ(line, "photo,entry,kind,subject,recorded\r");
+    ASSERT_TRUE(std::getline(list, line));
+    EXPECT_THAT(line, testing::StartsWith(name + ","));
+    EXPECT_THAT(line, HasSubstr(",\"photo\","));
+    EXPECT_FALSE(std::getline(list, line));
+
+    spoilThePhoto();
+    ASSERT_EQ(desk("house", {"export", in("again")}).exit, 0);
+    std::ifstream without(in("again/photos.csv"));
+    std::getline(without, line);
+    ASSERT_TRUE(std::getline(without, line));
+    EXPECT_THAT(line, testing::StartsWith("not on this device,"));
+}
+
 TEST_F(DeskDamage, IsHandedOutAroundAndComesBack)
 {
     spoilTheDraw();

@@ -216,7 +216,7 @@ TEST_F(DeskTrust, TheOwnersSheetIsPrivateAndNeverWrittenOverAnything)
     const Ended again = desk("house", {"owner-sheet", "--pdf", file});
     EXPECT_EQ(again.exit, 2) << "it is there already";
     EXPECT_EQ(support::wordsIn(file), words);
-    EXPECT_EQ(desk("house", {"owner-sheet", "--pdf", in("no/such/sheet.pdf")}).exit, 1);
+    EXPECT_EQ(desk("house", {"owner-sheet", "--pdf", in("no/such/sheet.pdf")}).exit, 2);
     EXPECT_EQ(desk("house", {"owner-sheet"}).exit, 2);
     std::ifstream key(in("house/owner.key"));
     std::string digits;

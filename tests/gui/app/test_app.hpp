@@ -63,6 +63,9 @@ public:
     /// Besides: the same, its clock so far ahead; it has drawn of a barrel, and the stick has its
     /// day file.
     Q_INVOKABLE void phoneAheadOnStick(const QString& name, int minutes);
+    /// Besides: another phone that was cut off and has drawn of a barrel since; the stick has its
+    /// day file.
+    Q_INVOKABLE void cutOffPhoneOnStick(const QString& name);
     /// From now on this is a phone that has joined the cellar and is not let in.
     Q_INVOKABLE void joinAsPhone();
     /// Another desk has cut this device off.

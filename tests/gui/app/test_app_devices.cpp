@@ -209,6 +209,17 @@ void TestApp::phoneAheadOnStick(const QString& name, int minutes)
     });
 }
 
+void TestApp::cutOffPhoneOnStick(const QString& name)
+{
+    change([&](Cellar& ours) {
+        const Other other(*device_, ours);
+        other.admittedBy(ours, name.toStdString());
+        must(cellar::cutOff(ours, {.device = other.id()}));
+        drawn(*other.cellar, barrels_.begin()->second.barrel);
+        must(cellar::handOut(*other.cellar, device_->folder.path() / "stick" / "lost.spile", {}));
+    });
+}
+
 QString TestApp::newPhone()
 {
     std::string code;

@@ -184,7 +184,7 @@ AppStage {
             const before = need("ownCode").value
             stage.lower()
             takeInAfterSettingBack()
-            compare(need("renewed").text, "This phone was copied or set back to an earlier state. It goes on under a new key: let it in at the desk again.")
+            compare(need("renewed").text, "This device was copied or set back to an earlier state. It goes on under a new key: let it in at the desk again.")
             tap("bannerPad", need("renewed"))
             tryCompare(stage.test.app.navigator, "page", Navigator.Settings)
             verify(need("ownCode").value !== before)

@@ -45,7 +45,7 @@ AppStage {
             stage.test.beginWithBarrels(1, 0)
             stage.test.cutOffByOther()
             show()
-            compare(need("cutOff").text, "This phone was cut off. What it records is set aside.")
+            compare(need("cutOff").text, "This device was cut off. What it records is set aside.")
         }
         function test_a_cellar_of_a_newer_version_is_for_reading() {
             stage.test.beginWithBarrels(1, 0)
@@ -53,6 +53,17 @@ AppStage {
             show()
             compare(need("readsOnly").text, "A newer Spile wrote this cellar. Update; until then it is for reading.")
             verify(stage.app.due.barrels.rowCount() > 0)
+        }
+        function test_the_day_file_of_a_phone_that_was_cut_off_counts_nowhere_and_that_is_said() {
+            stage.test.beginWithBarrels(1, 0)
+            stage.test.cutOffPhoneOnStick("Phone of Max")
+            stage.raise("")
+            settle()
+            stage.app.openTakeIn()
+            settle()
+            tap("file0")
+            compare(need("result").text, "1 record(s) added. The device that made the file is cut off "
+                    + "or not let in: 1 record(s) of it count nowhere. They stand on Today, under To settle.")
         }
     }
 }

@@ -60,6 +60,15 @@ AppStage {
             tap("bar0")
             compare(need("rows").count, 2)
         }
+        function test_where_no_day_file_lies_it_is_said_where_it_was_looked() {
+            stage.test.beginEmpty()
+            stage.raise("")
+            settle()
+            stage.test.app.openTakeIn()
+            settle()
+            verify(/^Looked in .+ and on memory sticks for files whose names end in \.spile\.$/.test(need("lookedIn").text),
+                   need("lookedIn").text)
+        }
         function test_files_of_others_and_damaged_ones_are_refused() {
             stage.test.beginWithBarrels(2, 1)
             stage.raise("")
@@ -75,8 +84,8 @@ AppStage {
             settle()
             stage.test.app.openTakeIn()
             settle()
-            for (const refused of [{ file: foreign, says: "of another cellar" }, { file: stage.test.samplePicture(), says: "Nothing" },
-                                   { file: "/nowhere.spile", says: "not in the records" }]) {
+            for (const refused of [{ file: foreign, says: ".spile: The file is of another cellar" }, { file: stage.test.samplePicture(), says: "Nothing" },
+                                   { file: "/nowhere.spile", says: "nowhere.spile is not there" }]) {
                 stage.test.app.takeIn.path = refused.file
                 tap("takePath")
                 verify(stage.test.app.takeIn.error.includes(refused.says), stage.test.app.takeIn.error)
