@@ -25,7 +25,6 @@ enum Key : std::uint64_t {
 };
 
 constexpr std::uint64_t format = 1;
-constexpr std::size_t headCountMax = 100'000;
 
 tl::unexpected<Error> damagedHeader(std::string what)
 {
@@ -90,7 +89,7 @@ template <class T>
 Result<void> readList(CborReader& in, std::vector<T>& into)
 {
     SPILE_ASSIGN(count, in.array());
-    if (count > headCountMax) {
+    if (count > headerListMost) {
         return damagedHeader("a list too long");
     }
     for (std::size_t i = 0; i < count; ++i) {

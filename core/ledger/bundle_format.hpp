@@ -33,6 +33,9 @@ struct ChainRange {
     friend bool operator==(const ChainRange&, const ChainRange&) = default;
 };
 
+/// So many members a list of the header has at most.
+inline constexpr std::size_t headerListMost = 100'000;
+
 struct BundleHeader {
     CellarId cellar;
     DeviceId from;

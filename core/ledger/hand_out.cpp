@@ -6,15 +6,20 @@
 #include "core/ledger/mending.hpp"
 #include "core/ledger/ranges.hpp"
 #include "core/ledger/seal.hpp"
+#include "core/ledger/zip.hpp"
 
 #include <algorithm>
 #include <array>
 #include <cstdio>
+#include <iterator>
 #include <set>
 
 namespace spile::ledger {
 
 namespace {
+
+// Of the members that a ZIP file may have the rest are for entries, 8 GB of them.
+constexpr std::size_t photosMost = ZipLimits().maxMembers - 1000;
 
 template <class... Values>
 Result<std::vector<Head>> headsIn(Database& database, std::string_view sql, const Values&... values)
@@ -73,11 +78,18 @@ public:
         if (around) {
             SPILE_TRY(leaveOutPhotos(header, job));
         }
+        header.missing.resize(std::min(header.missing.size(), headerListMost));
+        while (photoRefs_.size() > photosMost) {
+            photoRefs_.erase(std::prev(photoRefs_.end()));
+            ++photosLeft_;
+        }
         header.photos = photoRefs_.size();
         return {};
     }
 
     [[nodiscard]] const LeftOut& leftOut() const { return leftOut_; }
+    /// How many photos the file has no room for.
+    [[nodiscard]] std::uint64_t photosLeft() const { return photosLeft_; }
 
     Result<void> eachEntry(const std::function<Result<void>(const SignedEntry&)>& use)
     {
@@ -203,6 +215,7 @@ private:
     std::vector<OutgoingRange> ranges_;
     std::map<Sha256, std::uint64_t> photoRefs_;
     LeftOut leftOut_;
+    std::uint64_t photosLeft_ = 0;
 };
 
 // The bag's one folder: cellar mark, device, number.
@@ -263,6 +276,7 @@ struct Written {
     Sha256 identity;
     BundleHeader header;
     LeftOut leftOut;
+    std::uint64_t photosLeft = 0;
 };
 
 class HandingOut {
@@ -304,7 +318,8 @@ public:
             }
             return passOn(finished);
         }
-        return Written{*identity, std::move(content.header), gathering.leftOut()};
+        return Written{*identity, std::move(content.header), gathering.leftOut(),
+                       gathering.photosLeft()};
     }
 
 private:
@@ -368,8 +383,9 @@ Result<HandedOut> handOut(Ledger& ledger, const Path& file, const std::optional<
         static_cast<std::int64_t>(header.photos), ownSeq(header)));
     SPILE_TRY(note(ledger, change.database(), leftOut));
     SPILE_TRY(change.commit());
-    return HandedOut{written->identity,     header.number,   header.entries,       header.photos,
-                     header.missing.size(), leftOut.entries, leftOut.photos.size()};
+    return HandedOut{written->identity,     header.number,         header.entries,
+                     header.photos,         header.missing.size(), leftOut.entries,
+                     leftOut.photos.size(), written->photosLeft};
 }
 
 }  // namespace spile::ledger

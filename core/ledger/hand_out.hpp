@@ -13,6 +13,7 @@ struct HandedOut {
     std::uint64_t missingPhotos = 0;  // known of, but not on this device, or damaged
     std::uint64_t leftOut = 0;        // entries that are damaged here, with the rest of their taps
     std::uint64_t leftOutPhotos = 0;  // the same
+    std::uint64_t photosLeft = 0;     // for which a file has no room; a later one brings them
 };
 
 /// Write a day file to `file`: all entries and photos that `to` is not known to hold, or all there
@@ -23,6 +24,9 @@ struct HandedOut {
 ///
 /// What is damaged here is left out and noted, and asked for: the file says to the others that this
 /// device has only what comes before, so that their next ones for it bring it back (mending.hpp).
+///
+/// Where there are more photos than a file has room for, the receiver's own day file asks for the
+/// others, and the next one for it has them.
 ///
 /// With a passphrase it is sealed (seal.hpp), and replaces nothing.
 ///

@@ -279,12 +279,19 @@ int handOut(Session& session, const HandOutOptions& options)
             ", " + counted(out->file.leftOutPhotos, "photo") +
             ". It asks the others for them; `check` names them.");
     }
+    if (out->file.photosLeft > 0) {
+        Session::remark(
+            "spile-desk: " + counted(out->file.photosLeft, "photo") +
+            " found no room in the file. A device that takes it in asks for them in its own "
+            "day file; take that in and hand out --for it, until none are left.");
+    }
     session.answer({{"file", dayFile},
                     {"number", out->file.number},
                     {"entries", out->file.entries},
                     {"photos", out->file.photos},
                     {"missing_photos", out->file.missingPhotos},
                     {"left_out", leftOut},
+                    {"photos_left", out->file.photosLeft},
                     {"open_sheets", out->openSheets.size()},
                     {"passphrase", passphrase.empty() ? json() : json(passphrase)}},
                    "Wrote " + dayFile + ": " + counted(out->file.entries, "record") + ", " +
