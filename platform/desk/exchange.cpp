@@ -40,7 +40,7 @@ Error ofFile(const Error& error, const std::string& file, const std::string& pas
     if (error.subject == "archive" && error.code == ErrorCode::Damaged) {
         return {error.code, file, error.value, "a whole day file: copy it again"};
     }
-    if (error.subject == "day file") {
+    if (error.subject == "day file" && error.code == ErrorCode::NotFound) {  // only a part
         return {ErrorCode::Conflict, file, error.value, error.limit};
     }
     return {error.code, file + ": " + error.subject, error.value, error.limit};

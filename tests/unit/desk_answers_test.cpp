@@ -135,6 +135,20 @@ TEST_F(DeskAnswers, FilesThatAreNotThereOrNoDayFilesAreNamed)
                   "file is not there: " + in("none/owner.key"));
 }
 
+TEST_F(DeskAnswers, APartOfACellarIsNoneToJoin)
+{
+    ASSERT_EQ(desk("house", {"admit", code, "--name", "Kim", "--desk"}).exit, 0);
+    ASSERT_EQ(desk("house", {"hand-out", in("a.spile")}).exit, 0);
+    ASSERT_EQ(desk("phone", {"take-in", in("a.spile")}).exit, 0);
+    ASSERT_EQ(desk("phone", {"hand-out", in("b.spile")}).exit, 0);
+    ASSERT_EQ(desk("house", {"take-in", in("b.spile")}).exit, 0);
+    ASSERT_EQ(desk("house", {"hand-out", in("part.spile"), "--for", "Kim"}).exit, 0);
+    expectRefused(desk("new", {"join", in("part.spile")}), 2,
+                  in("part.spile") +
+                      " does not fit what is there: it does not hold the cellar from its beginning "
+                      "(hand one out without --for)");
+}
+
 TEST_F(DeskAnswers, ARestoredCellarIsToldHowToGoOnWithoutADesk)
 {
     ASSERT_EQ(desk("house", {"backup", in("b.spile")}).exit, 0);
