@@ -3929,6 +3929,21 @@
     </message>
 </context>
 <context>
+    <name>OpeningPage</name>
+    <message>
+        <source>One moment</source>
+        <translation>Einen Moment</translation>
+    </message>
+    <message>
+        <source>The records are brought into the form that this version of Spile keeps them in.</source>
+        <translation>Die Einträge werden in die Form gebracht, in der diese Version von Spile sie aufbewahrt.</translation>
+    </message>
+    <message>
+        <source>Many of them take minutes. If the app is closed meanwhile nothing is lost: it begins anew.</source>
+        <translation>Bei vielen dauert das Minuten. Wird die App unterdessen geschlossen, geht nichts verloren: Es beginnt von vorn.</translation>
+    </message>
+</context>
+<context>
     <name>OutlookAttribute</name>
     <message>
         <source>Now</source>

@@ -3,6 +3,7 @@
 #include <atomic>
 #include <cstdint>
 #include <functional>
+#include <utility>
 
 namespace spile::inline base {
 
@@ -15,6 +16,12 @@ public:
 private:
     std::atomic<bool> cancelled_{false};
 };
+
+/// How much of a job is done, 0 to 1.
+[[nodiscard]] inline double shareOf(std::uint64_t done, std::uint64_t total)
+{
+    return total == 0 ? 0.0 : static_cast<double>(done) / static_cast<double>(total);
+}
 
 /// What a long job reports to and obeys. The default reports to nobody and never stops.
 class Job {
@@ -37,6 +44,18 @@ public:
             report_(done, total);
         }
         return cancel_ == nullptr || !cancel_->isCancelled();
+    }
+
+    /// This job for one of several parts that are equally long, counted from 0.
+    [[nodiscard]] Job part(std::uint64_t which, std::uint64_t parts) const
+    {
+        Report ofAll;
+        if (report_) {
+            ofAll = [report = report_, which, parts](std::uint64_t done, std::uint64_t total) {
+                report(which * total + done, parts * total);
+            };
+        }
+        return {std::move(ofAll), cancel_, waits_};
     }
 
     /// Whether there is anybody who could wait for it.

@@ -138,12 +138,16 @@ Result<std::unique_ptr<Ledger>> Ledger::open(const Path& folder, const Outside& 
         SPILE_TRY(ledger->turnToReading());
         return std::move(ledger);
     }
-    if (version < schemaVersion) {
+    const bool isOlder = version < schemaVersion;
+    if (isOlder) {
+        if (!job.advance(0, 1)) {  // what comes first, the copy, tells nothing
+            return fail(ErrorCode::Cancelled, "ledger.db");
+        }
         SPILE_TRY(keepCopy(outside, ledger->folder_, ledger->database_, version));
-        SPILE_TRY(renewSchema(ledger->database_, job));
+        SPILE_TRY(renewSchema(ledger->database_, job.part(0, 2)));
     }
     SPILE_TRY(removeOldCopies(outside, ledger->folder_));
-    SPILE_TRY(ledger->finishOpening(job));
+    SPILE_TRY(ledger->finishOpening(isOlder ? job.part(1, 2) : job));
     return std::move(ledger);
 }
 

@@ -91,6 +91,13 @@ FocusScope {
         shown: shell.app.stage === AppViewModel.FirstRun || shell.app.stage === AppViewModel.Broken
         file: shell.app.stage === AppViewModel.Broken ? "BrokenPage.qml" : "FirstRunPage.qml"
     }
+    PartLoader {
+        objectName: "opening"
+        anchors { left: parent.left; right: parent.right; top: parent.top; bottom: notice.top }
+        app: shell.app
+        shown: shell.app.stage === AppViewModel.Opening && shell.app.broughtUp >= 0
+        file: "OpeningPage.qml"
+    }
     NoticeBar {
         id: notice
         objectName: "notice"

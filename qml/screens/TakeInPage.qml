@@ -24,7 +24,7 @@ Page {
     footer: Pad {
         objectName: "stop"
         width: parent.width
-        visible: page.viewModel.busy
+        visible: page.viewModel.busy && !page.viewModel.joins
         text: qsTr("Stop")
         onFired: page.viewModel.cancel()
     }

@@ -60,8 +60,12 @@ void AppViewModel::join(const QString& file, const QString& passphrase)
     }
     openWith(
         [folder = start_.cellarFolder, outside = context_.outside, path = Path(file.toStdString()),
-         passphrase = passphrase.toStdString()] {
-            return cellar::Cellar::join(folder, outside, path, {}, {}, passphrase);
+         passphrase = passphrase.toStdString()](const Job& job) {
+            // Not stopped halfway: that would be a cellar with a part of its records.
+            const Job whole(
+                [&](std::uint64_t done, std::uint64_t total) { (void)job.advance(done, total); },
+                nullptr);
+            return cellar::Cellar::join(folder, outside, path, whole, {}, passphrase);
         },
         [this] {
             navigator_.go(Navigator::Today);

@@ -176,9 +176,18 @@ void AppViewModel::setNewCellarName(const QString& name)
     }
 }
 
-void AppViewModel::openWith(std::function<Workers::Opened()> opener, std::function<void()> then)
+void AppViewModel::openWith(std::function<Workers::Opened(const Job&)> opener,
+                            std::function<void()> then)
 {
-    workers_.open(this, std::move(opener), [this, then = std::move(then)](Result<void> opened) {
+    const auto report = [this](std::uint64_t now, std::uint64_t all) {
+        if (stage_ == FirstRun) {
+            takeIn_.report(now, all);
+        } else {
+            broughtUp_ = shareOf(now, all);
+            emit bringsUpChanged();
+        }
+    };
+    const auto done = [this, then = std::move(then)](Result<void> opened) {
         makingCellar_ = false;
         if (!opened) {
             takeIn_.joined(opened);
@@ -190,7 +199,8 @@ void AppViewModel::openWith(std::function<Workers::Opened()> opener, std::functi
         takeIn_.setJoins(false);
         ready();
         then();
-    });
+    };
+    workers_.open(this, std::move(opener), report, done);
 }
 
 void AppViewModel::start()
@@ -202,8 +212,8 @@ void AppViewModel::start()
         return;
     }
     setStage(Opening);
-    openWith([folder = start_.cellarFolder,
-              outside = context_.outside] { return cellar::Cellar::open(folder, outside); },
+    openWith([folder = start_.cellarFolder, outside = context_.outside](
+                 const Job& job) { return cellar::Cellar::open(folder, outside, {}, job); },
              [this] { showWhatIsOpen(); });
 }
 
@@ -225,7 +235,7 @@ void AppViewModel::beginWithBarrel()
     const QString name = given.isEmpty() ? tr("Our cellar") : given;
     ledger::NewCellar fresh{name.toStdString(), {}, start_.deviceName.toStdString()};
     openWith([folder = start_.cellarFolder, outside = context_.outside,
-              fresh] { return cellar::Cellar::create(folder, outside, fresh); },
+              fresh](const Job&) { return cellar::Cellar::create(folder, outside, fresh); },
              [this] { registerBarrel(); });
 }
 

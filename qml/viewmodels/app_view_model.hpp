@@ -61,6 +61,8 @@ class AppViewModel : public QObject {
     QML_UNCREATABLE("")
     Q_PROPERTY(Stage stage READ stage NOTIFY stageChanged FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY stageChanged FINAL)
+    /// How much of the records of an older version is brought up to this one; below 0: it is not.
+    Q_PROPERTY(qreal broughtUp READ broughtUp NOTIFY bringsUpChanged FINAL)
     Q_PROPERTY(
         QString newCellarName READ newCellarName WRITE setNewCellarName NOTIFY stageChanged FINAL)
     Q_PROPERTY(spile::viewmodels::Navigator* navigator READ navigator CONSTANT FINAL)
@@ -224,6 +226,7 @@ public:
     [[nodiscard]] HandbookViewModel* handbook() { return &handbook_; }
     [[nodiscard]] Stage stage() const { return stage_; }
     [[nodiscard]] QString problem() const { return problem_; }
+    [[nodiscard]] qreal broughtUp() const { return broughtUp_; }
     [[nodiscard]] QString newCellarName() const;
     void setNewCellarName(const QString& name);
     [[nodiscard]] Navigator* navigator() { return &navigator_; }
@@ -279,6 +282,7 @@ public:
 
 signals:
     void stageChanged();
+    void bringsUpChanged();
     void blindChanged();
 
 private:
@@ -296,7 +300,7 @@ private:
     void pageChanged();
     void ready();
     void setStage(Stage stage, const QString& problem = {});
-    void openWith(std::function<Workers::Opened()> opener, std::function<void()> then);
+    void openWith(std::function<Workers::Opened(const Job&)> opener, std::function<void()> then);
     void join(const QString& file, const QString& passphrase);
     void showWhatIsOpen();
     void askAboutOpen();
@@ -361,6 +365,7 @@ private:
     SubjectId scanned_;        // until it is known what is open on it
     Stage stage_ = Opening;
     QString problem_;
+    qreal broughtUp_ = -1;
     QString newCellarName_;
     bool makingCellar_ = false;
     int openListsRead_ = 0;  // after a start; what is open is asked about when both are

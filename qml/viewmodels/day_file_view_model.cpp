@@ -209,7 +209,7 @@ void DayFileViewModel::write()
             return Written{folder / name, std::move(out), file->size(), passphrase};
         },
         [this](std::uint64_t done, std::uint64_t total) {
-            progress_ = total == 0 ? 0.0 : static_cast<qreal>(done) / static_cast<qreal>(total);
+            progress_ = shareOf(done, total);
             emit progressed();
         },
         [this](Result<Written> written) {

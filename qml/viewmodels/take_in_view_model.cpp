@@ -159,10 +159,7 @@ void TakeInViewModel::take(const Path& file)
             SPILE_ASSIGN(aside, cellar::countSetAside(cellar.database(), taken.from));
             return Taken{std::move(taken), aside};
         },
-        [this](std::uint64_t done, std::uint64_t total) {
-            progress_ = total == 0 ? 0.0 : static_cast<qreal>(done) / static_cast<qreal>(total);
-            emit progressed();
-        },
+        [this](std::uint64_t done, std::uint64_t total) { report(done, total); },
         [this](const Result<Taken>& taken) {
             busy_ = false;
             if (taken) {
@@ -172,6 +169,12 @@ void TakeInViewModel::take(const Path& file)
             }
             emit changed();
         });
+}
+
+void TakeInViewModel::report(std::uint64_t done, std::uint64_t total)
+{
+    progress_ = shareOf(done, total);
+    emit progressed();
 }
 
 void TakeInViewModel::taken(const ledger::TakenIn& taken, std::uint64_t setAside)

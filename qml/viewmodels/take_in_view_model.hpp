@@ -69,6 +69,8 @@ public:
     [[nodiscard]] QString ahead() const { return ahead_; }
     [[nodiscard]] bool joins() const { return joins_; }
     void setJoins(bool joins);
+    /// How far the joining is that was wanted, and how it ended.
+    void report(std::uint64_t done, std::uint64_t total);
     void joined(const Result<void>& joined);
 
 signals:

@@ -34,15 +34,20 @@ public:
 
     using Opened = Result<std::unique_ptr<cellar::Cellar>>;
 
-    /// Let `open` make or open the cellar, on the writer's thread, as long work is. An earlier
-    /// cellar is closed.
-    template <class Open, class Done>
-    void open(QObject* receiver, Open open, Done done)
+    /// Let `open(const Job&)` make or open the cellar, on the writer's thread, as long work is. An
+    /// earlier cellar is closed. `report(done, total)` and `done(Result<void>)` come on the UI
+    /// thread; cancelWork() stops it.
+    template <class Open, class Report, class Done>
+    void open(QObject* receiver, Open open, Report report, Done done)
     {
-        send(writer_, Lane::Long, [this, open = std::move(open), back = backTo(receiver, done)] {
-            reopens_ = {};
-            back(hold(open()));
-        });
+        auto [cancel, over] = cancellable(std::move(done));
+        send(writer_, Lane::Long,
+             [this, cancel = cancel, open = std::move(open),
+              tell = reportTo(receiver, std::move(report)),
+              back = backTo(receiver, std::move(over))] {
+                 reopens_ = {};
+                 back(hold(open(Job(tell, cancel.get()))));
+             });
     }
 
     /// Run `act(Cellar&) -> Result<T>` on the writer; then `done(Result<T>)` on the UI thread. An
@@ -68,14 +73,10 @@ public:
     template <class Work, class Report, class Done>
     void work(QObject* receiver, Work work, Report report, Done done)
     {
-        auto cancel = std::make_shared<CancelToken>();
-        cancels_.push_back(cancel);
-        auto over = [this, cancel, done = std::move(done)](auto answer) {
-            std::erase(cancels_, cancel);
-            done(std::move(answer));
-        };
+        auto [cancel, over] = cancellable(std::move(done));
         send(writer_, Lane::Long,
-             [this, cancel, work = std::move(work), tell = reportTo(receiver, std::move(report)),
+             [this, cancel = cancel, work = std::move(work),
+              tell = reportTo(receiver, std::move(report)),
               back = backTo(receiver, std::move(over))] {
                  const Job job(
                      [this, &tell](std::uint64_t now, std::uint64_t all) {
@@ -142,14 +143,9 @@ public:
     template <class Work, class Report, class Done>
     std::shared_ptr<CancelToken> aside(QObject* receiver, Work work, Report report, Done done)
     {
-        auto cancel = std::make_shared<CancelToken>();
-        cancels_.push_back(cancel);
-        auto over = [this, cancel, done = std::move(done)](auto answer) {
-            std::erase(cancels_, cancel);
-            done(std::move(answer));
-        };
+        auto [cancel, over] = cancellable(std::move(done));
         pool_.start(
-            [cancel, work = std::move(work), tell = reportTo(receiver, std::move(report)),
+            [cancel = cancel, work = std::move(work), tell = reportTo(receiver, std::move(report)),
              back = backTo(receiver, std::move(over))] { back(work(Job(tell, cancel.get()))); });
         return cancel;
     }
@@ -174,6 +170,17 @@ private:
         std::thread thread;
     };
 
+    // Makes what stops long work, and what forgets it when its answer comes.
+    template <class Done>
+    auto cancellable(Done done)
+    {
+        auto cancel = std::make_shared<CancelToken>();
+        cancels_.push_back(cancel);
+        return std::pair(cancel, [this, cancel, done = std::move(done)](auto answer) {
+            std::erase(cancels_, cancel);
+            done(std::move(answer));
+        });
+    }
     // Makes what brings an answer back to the UI thread. Called on the UI thread.
     template <class Done>
     auto backTo(QObject* receiver, Done done, Counted counted = Counted::Yes)

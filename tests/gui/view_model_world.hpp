@@ -18,7 +18,7 @@ public:
     {
         workers.open(
             &workers,
-            [this]() -> viewmodels::Workers::Opened {
+            [this](const Job&) -> viewmodels::Workers::Opened {
                 auto cellar = cellar::Cellar::create(device.cellarFolder(), outside,
                                                      {"Our cellar", {}, "Phone"});
                 if (cellar) {
@@ -27,6 +27,7 @@ public:
                 }
                 return cellar;
             },
+            [](std::uint64_t, std::uint64_t) {},
             [this](const Result<void>& opened) { isOpen = opened.has_value(); });
     }
 

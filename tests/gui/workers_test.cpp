@@ -17,6 +17,19 @@
 
 namespace spile::viewmodels {
 
+namespace {
+
+void openCellar(Workers& workers, QObject* receiver, support::TestDevice& at)
+{
+    workers.open(
+        receiver,
+        [&at](const Job&) { return cellar::Cellar::open(at.cellarFolder(), at.outside()); },
+        [](std::uint64_t, std::uint64_t) {},
+        [](const Result<void>& opened) { QVERIFY(opened.has_value()); });
+}
+
+}  // namespace
+
 class WorkersTest : public QObject {
     Q_OBJECT
 
@@ -39,10 +52,7 @@ private:
 
         void open(Workers& workers, QObject* receiver)
         {
-            workers.open(
-                receiver,
-                [this] { return cellar::Cellar::open(device.cellarFolder(), device.outside()); },
-                [](const Result<void>& opened) { QVERIFY(opened.has_value()); });
+            openCellar(workers, receiver, device);
             QTRY_VERIFY(!workers.isBusy());
         }
 
@@ -197,9 +207,7 @@ private slots:
         support::TestDevice device(1);
         QVERIFY(device.newCellar() != nullptr);
         Workers workers;
-        workers.open(
-            this, [&] { return cellar::Cellar::open(device.cellarFolder(), device.outside()); },
-            [](const Result<void>& opened) { QVERIFY(opened.has_value()); });
+        openCellar(workers, this, device);
         QTRY_VERIFY(!workers.isBusy());
 
         std::atomic<bool> tapped{false};
@@ -252,9 +260,7 @@ private slots:
             QVERIFY(cellar::handOut(*cellar, full, std::nullopt).has_value());
         }
         Workers workers;
-        workers.open(
-            this, [&] { return cellar::Cellar::open(phone.cellarFolder(), phone.outside()); },
-            [](const Result<void>& opened) { QVERIFY(opened.has_value()); });
+        openCellar(workers, this, phone);
         bool taken = false;
         int recorded = 0;
         const auto tap = [&](const auto& again) -> void {
@@ -308,9 +314,7 @@ private slots:
         QVERIFY(device.newCellar() != nullptr);
         {
             Workers workers;
-            workers.open(
-                this, [&] { return cellar::Cellar::open(device.cellarFolder(), device.outside()); },
-                [](const Result<void>&) {});
+            openCellar(workers, this, device);
             QTRY_VERIFY(!workers.isBusy());
             for (int i = 0; i < 50; ++i) {
                 workers.act(
@@ -335,9 +339,7 @@ private slots:
         std::atomic<bool> cancelled{false};
         {
             Workers workers;
-            workers.open(
-                this, [&] { return cellar::Cellar::open(device.cellarFolder(), device.outside()); },
-                [](const Result<void>& opened) { QVERIFY(opened.has_value()); });
+            openCellar(workers, this, device);
             QTRY_VERIFY(!workers.isBusy());
             workers.study(
                 this,
@@ -378,9 +380,7 @@ private slots:
         support::TestDevice device(5);
         QVERIFY(device.newCellar() != nullptr);
         Workers workers;
-        workers.open(
-            this, [&] { return cellar::Cellar::open(device.cellarFolder(), device.outside()); },
-            [](const Result<void>&) {});
+        openCellar(workers, this, device);
         bool answered = false;
         {
             QObject receiver;

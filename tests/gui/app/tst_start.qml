@@ -1,11 +1,21 @@
 import QtQuick
 import QtTest
+import Spile.Screens
 import Spile.TestApp
 import Spile.ViewModels
 
 // What a start shows and loads: nothing of the camera, and plain words if the cellar cannot be opened.
 AppStage {
     id: stage
+
+    Component {
+        id: openingPage
+        OpeningPage {
+            anchors.fill: parent
+            app: stage.test.app
+            broughtUp: 0.25
+        }
+    }
 
     Finger {
         name: "Start"
@@ -20,6 +30,15 @@ AppStage {
             compare(stage.test.mapped("libQt6Multimedia"), 0)
             tap("bar1")
             tryVerify(() => stage.test.mapped("libQt6Multimedia") > 0, 10000)
+        }
+        function test_what_takes_longer_is_told() {
+            stage.test.beginWithBarrels(1, 0)
+            stage.raise("")
+            settle()
+            const page = createTemporaryObject(openingPage, stage)
+            verify(!page.visible, "a moment is not told")
+            tryVerify(() => page.visible, 3000)
+            compare(shown("broughtUp", page).value, 0.25)
         }
         function test_an_empty_app_offers_two_ways() {
             stage.test.beginEmpty()
