@@ -17,7 +17,7 @@ Session::Session(Path cellarFolder, bool json)
 
 Result<std::unique_ptr<cellar::Cellar>> Session::open()
 {
-    return cellar::Cellar::open(folder_, outside());
+    return cellar::Cellar::open(folder_, outside(), {}, job("bring up"));
 }
 
 void Session::answer(const nlohmann::json& json, const std::string& text) const
