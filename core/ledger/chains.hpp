@@ -115,15 +115,16 @@ private:
     [[nodiscard]] Result<void> notePhotos(std::int64_t n, const Entry& core);
     [[nodiscard]] Result<void> spreadTrust();
     [[nodiscard]] Result<bool> admitFromEntries();
-    struct WaitingRow {
-        WaitingPlace place;
-        EntryId id;
+    struct SoundRow {
+        std::int64_t n = 0;  // of table waiting
+        VerifiedEntry entry;
     };
-    [[nodiscard]] Result<std::vector<WaitingRow>> waitingAfter(const WaitingPlace& from);
+    [[nodiscard]] Result<std::vector<WaitingPlace>> waitingAfter(const WaitingPlace& from);
     [[nodiscard]] Result<bool> mayLink(const Chain& chain, std::uint64_t seq);
-    [[nodiscard]] Result<std::optional<SignedEntry>> soundOf(std::int64_t n);
-    enum class Linked : std::uint8_t { No, InsideTap, TapEnded };
-    [[nodiscard]] Result<Linked> linkOne(const WaitingRow& waiting);
+    [[nodiscard]] Result<std::optional<VerifiedEntry>> soundOf(std::int64_t n);
+    [[nodiscard]] Result<std::optional<SoundRow>> soundAfter(const VerifiedEntry& before);
+    [[nodiscard]] Result<std::vector<SoundRow>> wholeTap(SoundRow first);
+    [[nodiscard]] Result<std::int64_t> linkTap(const WaitingPlace& place);
     [[nodiscard]] Result<void> writeHeads();
     [[nodiscard]] Result<bool> anyWaiting();
 

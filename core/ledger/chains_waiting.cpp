@@ -7,17 +7,16 @@
 
 namespace spile::ledger {
 
-Result<std::vector<Chains::WaitingRow>> Chains::waitingAfter(const WaitingPlace& from)
+Result<std::vector<WaitingPlace>> Chains::waitingAfter(const WaitingPlace& from)
 {
-    std::vector<WaitingRow> rows;
+    std::vector<WaitingPlace> rows;
     SPILE_TRY(database_.each(
         [&](const Row& row) {
             rows.push_back(
-                {{row.id<DeviceId>(0), static_cast<std::uint64_t>(row.integer(1)), row.integer(2)},
-                 row.id<EntryId>(3)});
+                {row.id<DeviceId>(0), static_cast<std::uint64_t>(row.integer(1)), row.integer(2)});
             return Result<void>();
         },
-        "SELECT waiting.device, waiting.seq, waiting.n, waiting.id FROM waiting CROSS JOIN "
+        "SELECT waiting.device, waiting.seq, waiting.n FROM waiting CROSS JOIN "
         "device_chain USING(device) WHERE trusted = 1 AND (waiting.device, waiting.seq, waiting.n) "
         "> (?, ?, ?) ORDER BY waiting.device, waiting.seq, waiting.n LIMIT 100",
         from.device, static_cast<std::int64_t>(from.seq), from.n));
@@ -37,49 +36,95 @@ Result<bool> Chains::mayLink(const Chain& chain, std::uint64_t seq)
     return found == 1;
 }
 
-// None if it is not what was signed any more: then it is dropped. No receipt has named it, so it
-// comes again.
-Result<std::optional<SignedEntry>> Chains::soundOf(std::int64_t n)
+// None if it is not there, or not what was signed any more: then it is dropped. No receipt has
+// named it, so it comes again.
+Result<std::optional<VerifiedEntry>> Chains::soundOf(std::int64_t n)
 {
     SPILE_ASSIGN(found, database_.first(
-                            [](const Row& row) -> Result<SignedEntry> {
-                                SPILE_TRY(waitingEntry(row));
+                            [](const Row& row) -> Result<VerifiedEntry> {
+                                SPILE_ASSIGN(entry, waitingEntry(row));
                                 const ByteView core = row.blob(1);
                                 const ByteView body = row.blob(2);
-                                return SignedEntry{Bytes(core.begin(), core.end()),
-                                                   row.id<Signature>(3),
-                                                   Bytes(body.begin(), body.end())};
+                                return VerifiedEntry{
+                                    {Bytes(core.begin(), core.end()), row.id<Signature>(3),
+                                     Bytes(body.begin(), body.end())},
+                                    row.id<EntryId>(0),
+                                    std::move(entry)};
                             },
                             SPILE_WAITING_ENTRIES "WHERE waiting.n = ?", n));
+    if (!found) {  // counted with the first of its tap
+        return std::optional<VerifiedEntry>();
+    }
     if (*found) {
         return std::optional(std::move(**found));
     }
     SPILE_TRY(database_.execute("DELETE FROM waiting WHERE n = ?", n));
     SPILE_TRY(database_.execute("INSERT INTO meta(key, value) VALUES(?, ?) ON CONFLICT DO NOTHING",
                                 damageFound, found->error().subject + ": " + found->error().value));
-    return std::optional<SignedEntry>();
+    return std::optional<VerifiedEntry>();
 }
 
-Result<Chains::Linked> Chains::linkOne(const WaitingRow& waiting)
+// What waits right after `before` in its chain. Where the chain has branches it is one of several.
+Result<std::optional<Chains::SoundRow>> Chains::soundAfter(const VerifiedEntry& before)
 {
-    SPILE_ASSIGN(chain, chainOf(waiting.place.device));
-    SPILE_ASSIGN(may, mayLink(*chain, waiting.place.seq));
+    std::vector<std::int64_t> rows;
+    SPILE_TRY(database_.each(
+        [&](const Row& row) {
+            rows.push_back(row.integer(0));
+            return Result<void>();
+        },
+        "SELECT n FROM waiting WHERE device = ? AND seq = ? ORDER BY n", before.core.device,
+        static_cast<std::int64_t>(before.core.seq) + 1));
+    for (const std::int64_t n : rows) {
+        SPILE_ASSIGN(found, soundOf(n));
+        if (found && found->core.previous == before.id) {
+            return std::optional(SoundRow{n, std::move(*found)});
+        }
+    }
+    return std::optional<SoundRow>();
+}
+
+// The tap that begins with it. It counts whole or not at all: where a part of it was damaged and
+// dropped all of it waits, until that comes again. Empty then.
+Result<std::vector<Chains::SoundRow>> Chains::wholeTap(SoundRow first)
+{
+    std::vector<SoundRow> tap;
+    tap.push_back(std::move(first));
+    for (;;) {
+        const VerifiedEntry& last = tap.back().entry;
+        if (!last.core.group || last.core.group->index + 1 == last.core.group->count) {
+            return tap;
+        }
+        SPILE_ASSIGN(next, soundAfter(last));
+        if (!next) {
+            return std::vector<SoundRow>();
+        }
+        tap.push_back(std::move(*next));
+    }
+}
+
+// Let the tap that begins there count; return of how many records it is, 0 if it may not.
+Result<std::int64_t> Chains::linkTap(const WaitingPlace& place)
+{
+    SPILE_ASSIGN(chain, chainOf(place.device));
+    SPILE_ASSIGN(may, mayLink(*chain, place.seq));
     if (!may) {
-        return Linked::No;
+        return 0;
     }
-    SPILE_ASSIGN(found, soundOf(waiting.place.n));
+    SPILE_ASSIGN(found, soundOf(place.n));
     if (!found) {
-        return Linked::No;
+        return 0;
     }
-    SPILE_ASSIGN(core, decodeCore(found->core));
-    SPILE_ASSIGN(linked, isLinked(*chain, core));
+    SPILE_ASSIGN(linked, isLinked(*chain, found->core));
     if (!linked) {
-        return Linked::No;
+        return 0;
     }
-    const bool ends = !core.group || core.group->index + 1 == core.group->count;
-    SPILE_TRY(count(*chain, VerifiedEntry{std::move(*found), waiting.id, std::move(core)}));
-    SPILE_TRY(database_.execute("DELETE FROM waiting WHERE n = ?", waiting.place.n));
-    return ends ? Linked::TapEnded : Linked::InsideTap;
+    SPILE_ASSIGN(tap, wholeTap({place.n, std::move(*found)}));
+    for (const SoundRow& row : tap) {
+        SPILE_TRY(count(*chain, row.entry));
+        SPILE_TRY(database_.execute("DELETE FROM waiting WHERE n = ?", row.n));
+    }
+    return static_cast<std::int64_t>(tap.size());
 }
 
 Result<std::int64_t> Chains::linkWaiting(std::int64_t limit, WaitingPlace& from)
@@ -90,11 +135,11 @@ Result<std::int64_t> Chains::linkWaiting(std::int64_t limit, WaitingPlace& from)
         if (rows.empty()) {
             return linked;
         }
-        for (const WaitingRow& row : rows) {
-            from = row.place;
-            SPILE_ASSIGN(one, linkOne(row));
-            linked += one == Linked::No ? 0 : 1;
-            if (one == Linked::TapEnded && linked >= limit) {
+        for (const WaitingPlace& place : rows) {
+            from = place;
+            SPILE_ASSIGN(tap, linkTap(place));
+            linked += tap;
+            if (tap > 0 && linked >= limit) {
                 return linked;
             }
         }

@@ -6,7 +6,6 @@
 #include "core/ledger/mending.hpp"
 #include "core/ledger/ranges.hpp"
 #include "core/ledger/seal.hpp"
-#include "core/ledger/zip.hpp"
 
 #include <algorithm>
 #include <array>
@@ -17,9 +16,6 @@
 namespace spile::ledger {
 
 namespace {
-
-// Of the members that a ZIP file may have the rest are for entries, 8 GB of them.
-constexpr std::size_t photosMost = ZipLimits().maxMembers - 1000;
 
 template <class... Values>
 Result<std::vector<Head>> headsIn(Database& database, std::string_view sql, const Values&... values)
@@ -45,7 +41,8 @@ struct LeftOut {
 // Reads the parts of a bundle out of one frozen view of the ledger.
 class Gathering {
 public:
-    Gathering(Database& database, const PhotoStore& photos) : database_(database), photos_(photos)
+    Gathering(Database& database, const PhotoStore& photos, const DayFileRoom& room)
+        : database_(database), photos_(photos), room_(room)
     {
     }
 
@@ -78,8 +75,8 @@ public:
         if (around) {
             SPILE_TRY(leaveOutPhotos(header, job));
         }
-        header.missing.resize(std::min(header.missing.size(), headerListMost));
-        while (photoRefs_.size() > photosMost) {
+        askForSome(header.missing, room_.asked, header.number);
+        while (photoRefs_.size() > room_.photos) {
             photoRefs_.erase(std::prev(photoRefs_.end()));
             ++photosLeft_;
         }
@@ -162,7 +159,6 @@ private:
                 return fail(ErrorCode::Cancelled, "day file");
             }
         }
-        std::sort(header.missing.begin(), header.missing.end());
         return {};
     }
 
@@ -212,6 +208,7 @@ private:
 
     Database& database_;
     const PhotoStore& photos_;
+    const DayFileRoom& room_;
     std::vector<OutgoingRange> ranges_;
     std::map<Sha256, std::uint64_t> photoRefs_;
     LeftOut leftOut_;
@@ -282,13 +279,15 @@ struct Written {
 class HandingOut {
 public:
     HandingOut(Ledger& ledger, const Path& file, const std::optional<DeviceId>& to,
-               const std::string& program, const Job& job, const std::string& passphrase)
+               const std::string& program, const Job& job, const std::string& passphrase,
+               const DayFileRoom& room)
         : ledger_(ledger),
           file_(file),
           to_(to),
           program_(program),
           job_(job),
           passphrase_(passphrase),
+          room_(room),
           // What is to be sealed lies in the cellar's own folder until then.
           temporary_(passphrase.empty() ? file.parent_path() / (".tmp-" + file.filename().string())
                                         : ledger.folder().outbox() / ".to-be-sealed")
@@ -299,7 +298,7 @@ public:
     {
         BundleContent content;
         SPILE_TRY(begin(content, database));
-        Gathering gathering(database, ledger_.photos());
+        Gathering gathering(database, ledger_.photos(), room_);
         SPILE_TRY(gathering.gather(content.header, to_, around, job_));
         content.photos = gathering.photos();
         content.entries = [&](const auto& use) { return gathering.eachEntry(use); };
@@ -341,6 +340,7 @@ private:
     const std::string& program_;
     const Job& job_;
     const std::string& passphrase_;
+    const DayFileRoom& room_;
     Path temporary_;
 };
 
@@ -359,13 +359,14 @@ Result<void> note(Ledger& ledger, Database& database, const LeftOut& leftOut)
 }  // namespace
 
 Result<HandedOut> handOut(Ledger& ledger, const Path& file, const std::optional<DeviceId>& to,
-                          const std::string& program, const Job& job, const std::string& passphrase)
+                          const std::string& program, const Job& job, const std::string& passphrase,
+                          const DayFileRoom& room)
 {
     SPILE_TRY(mayReplace(ledger, file));
     SPILE_ASSIGN(database, ledger.openReader());
     SPILE_TRY(database.run("BEGIN"));  // freezes what this connection sees
     SPILE_ASSIGN(damaged, isDamaged(database));
-    HandingOut handing(ledger, file, to, program, job, passphrase);
+    HandingOut handing(ledger, file, to, program, job, passphrase, room);
     auto written = handing.write(database, damaged);
     if (!written && !damaged && isOfContent(written.error())) {
         written = handing.write(database, true);

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/job.hpp"
+#include "core/ledger/day_file_room.hpp"
 #include "core/ledger/ledger.hpp"
 
 namespace spile::ledger {
@@ -26,7 +27,8 @@ struct HandedOut {
 /// device has only what comes before, so that their next ones for it bring it back (mending.hpp).
 ///
 /// Where there are more photos than a file has room for, the receiver's own day file asks for the
-/// others, and the next one for it has them.
+/// others, and the next one for it has them. Where more are missing than it may ask for, each file
+/// asks for others of them.
 ///
 /// With a passphrase it is sealed (seal.hpp), and replaces nothing.
 ///
@@ -35,6 +37,7 @@ struct HandedOut {
 [[nodiscard]] Result<HandedOut> handOut(Ledger& ledger, const Path& file,
                                         const std::optional<DeviceId>& to,
                                         const std::string& program, const Job& job,
-                                        const std::string& passphrase = {});
+                                        const std::string& passphrase = {},
+                                        const DayFileRoom& room = {});
 
 }  // namespace spile::ledger

@@ -49,6 +49,7 @@ struct HandOutOptions {
     std::string dayFile;
     std::string to;       // a device's name or the beginning of its id; empty: for everybody
     bool sealed = false;  // under a new passphrase, which is shown
+    bool backup = false;  // it is to be whole
 };
 [[nodiscard]] int handOut(Session& session, const HandOutOptions& options);
 /// Everything in plain files: records, tables and photos.

@@ -31,14 +31,18 @@ void addOwnerKey(CLI::App& command, OwnerKeyOptions& key, const std::string& whe
     words->excludes(picture);
 }
 
-CLI::App* addHandingOut(CLI::App& app, CommandLine& line, const char* name, const char* does)
+CLI::App* addHandingOut(CLI::App& app, CommandLine& line, const char* name, const char* does,
+                        bool backup)
 {
     auto* handing = app.add_subcommand(name, does);
     handing->add_option("file", line.out.dayFile, "Where to; it ends in .spile by custom")
         ->required();
     handing->add_flag("--sealed", line.out.sealed,
                       "Seal it under a new passphrase, which is shown once");
-    handing->callback([&] { line.run = [&](Session& s) { return handOut(s, line.out); }; });
+    handing->callback([&line, backup] {
+        line.out.backup = backup;
+        line.run = [&line](Session& s) { return handOut(s, line.out); };
+    });
     return handing;
 }
 
@@ -96,12 +100,13 @@ void addExchange(CLI::App& app, CommandLine& line)
         [&] { line.run = [&](Session& s) { return takeIn(s, line.files, line.passphrase); }; });
 
     auto* handing =
-        addHandingOut(app, line, "hand-out", "Write a day file with all records and photos");
+        addHandingOut(app, line, "hand-out", "Write a day file with all records and photos", false);
     handing->add_option("--for", line.out.to,
                         "Only what this device is not known to hold (its name or id)");
     addHandingOut(app, line, "backup",
                   "Write everything to a day file, read it back and check it; `restore` makes a "
-                  "cellar of it");
+                  "cellar of it",
+                  true);
     addJoining(app, line, "restore",
                "Make the cellar again from a backup, as a new device: its join code is shown",
                "A backup", true);

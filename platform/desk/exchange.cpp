@@ -280,10 +280,7 @@ int handOut(Session& session, const HandOutOptions& options)
             ". It asks the others for them; `check` names them.");
     }
     if (out->file.photosLeft > 0) {
-        Session::remark(
-            "spile-desk: " + counted(out->file.photosLeft, "photo") +
-            " found no room in the file. A device that takes it in asks for them in its own "
-            "day file; take that in and hand out --for it, until none are left.");
+        Session::remark("spile-desk: " + photosLeftText(out->file.photosLeft, options.backup));
     }
     session.answer({{"file", dayFile},
                     {"number", out->file.number},
@@ -300,7 +297,7 @@ int handOut(Session& session, const HandOutOptions& options)
                                            : "It is sealed. Its passphrase, which is kept nowhere "
                                              "and opens it alone:\n  " +
                                                  passphrase + "\n"));
-    return Done;
+    return exitOfHandingOut(out->file.photosLeft, options.backup);
 }
 
 }  // namespace spile::desk

@@ -78,6 +78,23 @@ std::string fixed(double value, int decimals)
 
 Exit exitOf(const Error& error) { return wordsOf(error.code).exit; }
 
+std::string photosLeftText(std::uint64_t left, bool backup)
+{
+    if (backup) {
+        return "the backup is not whole: " + counted(left, "photo") +
+               " found no room in the file. `export` writes all photos and records to a folder: "
+               "keep one beside it. The phones may have the photos, too.";
+    }
+    return counted(left, "photo") +
+           " found no room in the file. A device that takes it in asks for them in its own day "
+           "file; take that in and hand out --for it, until none are left.";
+}
+
+Exit exitOfHandingOut(std::uint64_t photosLeft, bool backup)
+{
+    return backup && photosLeft > 0 ? Refused : Done;
+}
+
 std::string codeName(ErrorCode code) { return std::string(wordsOf(code).name); }
 
 }  // namespace spile::desk

@@ -11,7 +11,7 @@ enum Exit : int {
     Done = 0,
     NotInRecords = 1,  ///< asked for something the records do not have
     WrongUse = 2,
-    Refused = 3,  ///< a file is damaged or refused; nothing changed
+    Refused = 3,  ///< a file is damaged or refused; nothing changed. Or a backup is not whole
 };
 
 /// Say an error in a sentence for the desk: what, which value, what to do.
@@ -25,6 +25,11 @@ enum Exit : int {
 
 /// A number with so many decimals: "12.50".
 [[nodiscard]] std::string fixed(double value, int decimals);
+
+/// What is said of a day file that had no room for so many photos.
+[[nodiscard]] std::string photosLeftText(std::uint64_t left, bool backup);
+/// How the command ends then: nobody relies on a backup that is not whole.
+[[nodiscard]] Exit exitOfHandingOut(std::uint64_t photosLeft, bool backup);
 
 /// The error's code as the desk's JSON names it: "not_found", ...
 [[nodiscard]] std::string codeName(ErrorCode code);

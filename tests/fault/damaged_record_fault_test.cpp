@@ -185,6 +185,36 @@ TEST_F(Fault14_DamagedRecord, ThatWaitedForItsDeviceComesOnceMore)
     EXPECT_EQ(*stateRoot(strangers.cellar(deskAt)), *stateRoot(strangers.cellar(phoneAt)));
 }
 
+// The records before it are sound, but the tap was never as they would have it without it.
+TEST_F(Fault14_DamagedRecord, OfATapThatWaitedHoldsAllOfItBack)
+{
+    support::Fleet strangers(2);
+    Cellar& stranger = strangers.cellar(phoneAt);
+    auto change = stranger.ledger().change();
+    ASSERT_TRUE(change);
+    const ledger::NewEntry entry{
+        "of a later version", strangers.small().barrel, {}, {}, {}, {}, {}};
+    ASSERT_TRUE(change->record(entry));
+    ASSERT_TRUE(change->recordGroup({entry, entry, entry}));
+    ASSERT_TRUE(change->commit());
+    const Path file = strangers.handOut(phoneAt, std::nullopt);
+    strangers.takeIn(deskAt, file);
+    ledger::Database& there = strangers.cellar(deskAt).database();
+    ASSERT_TRUE(there.run(
+        "UPDATE waiting SET core = CAST(x'00' || substr(core, 2) AS BLOB) WHERE seq = 3;"));
+    const auto admitted =
+        ledger::admit(strangers.cellar(deskAt).ledger(), stranger.ledger().device(), "Phone",
+                      ledger::DeviceRole::Phone);
+    ASSERT_TRUE(admitted) << support::textOf(admitted.error());
+    EXPECT_EQ(admitted->linked, 1) << "what is no part of the tap";
+    EXPECT_EQ(*there.integer(0, "SELECT count(*) FROM waiting"), 2);
+    strangers.takeIn(deskAt, file);  // the same once more
+    EXPECT_EQ(*there.integer(0, "SELECT count(*) FROM waiting"), 0);
+    strangers.exchangeUntilQuiet();
+    EXPECT_EQ(support::problemsOf(strangers.cellar(deskAt)), "");
+    EXPECT_EQ(*stateRoot(strangers.cellar(deskAt)), *stateRoot(stranger));
+}
+
 // A tap in the app is carried out between two steps of taking in.
 TEST_F(Fault14_DamagedRecord, IsLookedForWithoutHinderingTaps)
 {
