@@ -97,7 +97,7 @@ TEST_F(DeskTrust, ALostDeskIsCutOffAndLetInAgainByTheOwner)
     ASSERT_EQ(cut.exit, 0) << cut.err;
     const std::string stranger =
         json::parse(desk("third", {"join", in("start.spile")}).out).at("join_code");
-    ASSERT_EQ(desk("second", {"admit", stranger, "--name", "Kim"}).exit,
+    ASSERT_EQ(desk("second", {"admit", stranger, "--name", "Lea"}).exit,
               0);  // it has not heard of the cut
     carry("second", "house");
     const json open = settle("house");
@@ -121,6 +121,10 @@ TEST_F(DeskTrust, ALostDeskIsCutOffAndLetInAgainByTheOwner)
 TEST_F(DeskTrust, ADeviceThatIsCutOffIsNotCutOffAgain)
 {
     admitSecond();
+    const std::string stranger =
+        json::parse(desk("third", {"join", in("start.spile")}).out).at("join_code");
+    ASSERT_EQ(desk("second", {"admit", stranger, "--name", "Lea"}).exit, 0);
+    carry("second", "house");
     ASSERT_EQ(desk("house", {"cut-off", "Second"}).exit, 0);
     const json before = json::parse(desk("house", {"hand-out", in("before.spile")}).out);
     const Ended again = desk("house", {"cut-off", "Second"});
@@ -146,7 +150,7 @@ TEST_F(DeskTrust, WhatIsSetAsideIsAdopted)
     ASSERT_EQ(desk("house", {"cut-off", "Second", "--after", "0"}).exit, 0);
     const std::string stranger =
         json::parse(desk("third", {"join", in("start.spile")}).out).at("join_code");
-    ASSERT_EQ(desk("second", {"admit", stranger, "--name", "Kim"}).exit, 0);
+    ASSERT_EQ(desk("second", {"admit", stranger, "--name", "Lea"}).exit, 0);
     carry("second", "house");
     const Ended listed = desk("house", {"adopt", "Second"});
     ASSERT_EQ(listed.exit, 0) << listed.err;
@@ -171,7 +175,7 @@ TEST_F(DeskTrust, AfterItsFolderWasPutBackADeskGetsANewKey)
     std::filesystem::copy(in("second"), in("kept"), std::filesystem::copy_options::recursive);
     const std::string stranger =
         json::parse(desk("third", {"join", in("start.spile")}).out).at("join_code");
-    ASSERT_EQ(desk("second", {"admit", stranger, "--name", "Kim"}).exit, 0);
+    ASSERT_EQ(desk("second", {"admit", stranger, "--name", "Lea"}).exit, 0);
     carry("second", "house");
     std::filesystem::remove_all(in("second"));
     std::filesystem::rename(in("kept"), in("second"));
@@ -201,7 +205,7 @@ TEST_F(DeskTrust, AllThatIsSetAsideIsAdoptedAtOnce)
     for (const char* name : {"third", "fourth"}) {
         const std::string stranger =
             json::parse(desk(name, {"join", in("start.spile")}).out).at("join_code");
-        ASSERT_EQ(desk("second", {"admit", stranger, "--name", "Kim"}).exit, 0);
+        ASSERT_EQ(desk("second", {"admit", stranger, "--name", "Lea"}).exit, 0);
     }
     carry("second", "house");
     const Ended adopted = desk("house", {"adopt", "Second", "--all"});
