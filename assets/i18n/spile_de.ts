@@ -4967,6 +4967,11 @@
         <translation>Niemand hat dieses Gerät bisher zugelassen. Seine Einträge bleiben; sie gelten, sobald es zugelassen ist. Nur zulassen, wenn bekannt ist, wem es gehört.</translation>
     </message>
     <message>
+        <source>%1 with a new key, as it says</source>
+        <comment>a device&apos;s name</comment>
+        <translation>%1 mit einem neuen Schlüssel, wie es sagt</translation>
+    </message>
+    <message>
         <source>A device without a name</source>
         <translation>Ein Gerät ohne Namen</translation>
     </message>
@@ -6545,12 +6550,12 @@
 <context>
     <name>StandardPlaces</name>
     <message>
-        <source>the memory stick %1</source>
+        <source>Memory stick %1</source>
         <translation>USB-Stick %1</translation>
     </message>
     <message>
-        <source>the home folder</source>
-        <translation>den eigenen Ordner</translation>
+        <source>Home folder</source>
+        <translation>Eigener Ordner</translation>
     </message>
 </context>
 <context>
@@ -6972,8 +6977,8 @@
         <translation>Was du an diesem Gerät getan hast</translation>
     </message>
     <message>
-        <source>Nothing has been recorded on this device yet.</source>
-        <translation>An diesem Gerät ist noch nichts eingetragen.</translation>
+        <source>No work in the cellar has been recorded on this device yet.</source>
+        <translation>An diesem Gerät ist noch keine Arbeit im Keller eingetragen.</translation>
     </message>
     <message>
         <source>Flight</source>

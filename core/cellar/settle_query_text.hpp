@@ -24,6 +24,8 @@ inline constexpr std::string_view limitedDevices =
 inline constexpr std::string_view nextWaitingDevice =
     "SELECT min(device) FROM waiting WHERE device > ?";
 inline constexpr std::string_view waitingOfDevice = "SELECT count(*) FROM waiting WHERE device = ?";
+inline constexpr std::string_view firstWaiting =
+    "SELECT core, body FROM waiting WHERE device = ? AND seq = 1 ORDER BY n LIMIT 1";
 inline constexpr std::string_view isTrusted = "SELECT trusted FROM device_chain WHERE device = ?";
 inline constexpr std::string_view newerRecords =
     "SELECT count(*) FROM state_unknown WHERE entry > x''";
@@ -72,10 +74,10 @@ inline constexpr std::string_view largestDraws =
     "AND voided = 0 AND when_ms >= ?2 ORDER BY 5 DESC, 3 DESC, 2 LIMIT 10";
 
 inline constexpr std::array settling = {
-    unsettledRecords, unsettledBarrels, copiedDevices,   limitedDevices, nextWaitingDevice,
-    waitingOfDevice,  isTrusted,        newerRecords,    isCutOff,       isOwner,
-    isUnsettled,      setAsideOf,       countSetAsideOf, barrelName,     lotName,
-    deviceName,       liveVoids,        liveFills,       filledSince,    gaugesSince,
-    largestVolumes,   largestDraws};
+    unsettledRecords, unsettledBarrels, copiedDevices, limitedDevices,  nextWaitingDevice,
+    waitingOfDevice,  firstWaiting,     isTrusted,     newerRecords,    isCutOff,
+    isOwner,          isUnsettled,      setAsideOf,    countSetAsideOf, barrelName,
+    lotName,          deviceName,       liveVoids,     liveFills,       filledSince,
+    gaugesSince,      largestVolumes,   largestDraws};
 
 }  // namespace spile::cellar::query_text

@@ -1,6 +1,7 @@
 #include "core/cellar/settling.hpp"
 
 #include "core/cellar/effective.hpp"
+#include "core/cellar/former_name.hpp"
 #include "core/cellar/kind.hpp"
 #include "core/cellar/set_aside.hpp"
 #include "core/cellar/settle_query_text.hpp"
@@ -184,6 +185,8 @@ private:
             if (trusted == 0) {  // else only the record before is missing, which comes by itself
                 SPILE_ASSIGN(count, database_.integer(0, query_text::waitingOfDevice, after));
                 SPILE_TRY(addDevice(Unsettled::Waiting, after, static_cast<std::uint64_t>(count)));
+                SPILE_ASSIGN(former, formerNameOf(database_, after));
+                rows_.back().formerName = former;
             }
         }
         return {};

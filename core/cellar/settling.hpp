@@ -35,6 +35,7 @@ struct UnsettledRow {
     SubjectId subject;  // what it is about; of a barrel or lot with that name
     DeviceId device;    // which recorded it, or which it is about
     std::string deviceName;
+    std::string formerName;  // of a device that waits: of the one that it says it was before
     Instant at{};
     std::uint64_t count = 0;  // of records
 };

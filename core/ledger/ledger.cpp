@@ -172,7 +172,7 @@ Result<void> Ledger::linkWhatWaits()
         return {};
     }
     const Job alone;
-    Slices slices(*this, alone, 0);
+    Slices slices(*this, alone);
     auto linked = linkWaiting(slices);
     if (!linked) {
         return isOfContent(linked.error()) && !database_.isBroken() ? Result<void>()

@@ -15,8 +15,8 @@ constexpr std::int64_t sliceLeast = 250;
 
 }  // namespace
 
-Slices::Slices(Ledger& ledger, const Job& job, std::uint64_t total)
-    : ledger_(ledger), job_(job), total_(total), most_(job.isAlone() ? sliceMost : sliceLeast)
+Slices::Slices(Ledger& ledger, const Job& job)
+    : ledger_(ledger), job_(job), most_(job.isAlone() ? sliceMost : sliceLeast)
 {
 }
 
@@ -33,7 +33,6 @@ Result<Change*> Slices::change()
 
 Result<void> Slices::steps(std::int64_t count)
 {
-    done_ += static_cast<std::uint64_t>(count);
     inSlice_ += count;
     sinceClock_ += count;
     constexpr std::int64_t lookAtClockEvery = 16;
@@ -59,9 +58,15 @@ Result<void> Slices::commit()
     return rest();
 }
 
+Result<void> Slices::finish()
+{
+    done_ = total_;
+    return change_ ? commit() : rest();
+}
+
 Result<void> Slices::rest()
 {
-    if (!job_.advance(done_, total_)) {
+    if (!job_.advance(std::min(done_, total_), total_)) {
         return fail(ErrorCode::Cancelled, "day file");
     }
     return {};
@@ -87,6 +92,7 @@ Result<std::uint64_t> linkWaiting(Slices& slices)
         SPILE_ASSIGN(linked, change->chains().linkWaiting(atOnce, place));
         if (linked > 0) {
             inPass += linked;
+            slices.did(static_cast<std::uint64_t>(linked));
             SPILE_TRY(slices.steps(linked));
         } else if (inPass > 0) {
             all += static_cast<std::uint64_t>(std::exchange(inPass, 0));

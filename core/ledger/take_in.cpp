@@ -2,6 +2,7 @@
 
 #include "core/ledger/entry_number.hpp"
 #include "core/ledger/mending.hpp"
+#include "core/ledger/part_of_job.hpp"
 #include "core/ledger/seal.hpp"
 #include "core/ledger/slices.hpp"
 
@@ -12,6 +13,8 @@ namespace spile::ledger {
 
 namespace {
 
+std::uint64_t lengthOf(const BundleHeader& header) { return header.entries + header.photos; }
+
 bool endsGroup(const Entry& core)
 {
     return !core.group || core.group->index + 1 == core.group->count;
@@ -20,7 +23,13 @@ bool endsGroup(const Entry& core)
 class TakingIn {
 public:
     TakingIn(Ledger& ledger, BundleReader& bundle, const Job& job)
-        : ledger_(ledger), bundle_(bundle), job_(job), slices_(ledger, job, bundle.header().entries)
+        : ledger_(ledger),
+          bundle_(bundle),
+          length_(lengthOf(bundle.header())),
+          verifying_(job, 0, length_ / 2, length_),
+          mending_(job, length_ / 2, 0, length_),
+          storing_(job, length_ / 2, length_ - length_ / 2, length_),
+          slices_(ledger, storing_.job())
     {
         const BundleHeader& header = bundle.header();
         taken_.from = header.from;
@@ -35,14 +44,15 @@ public:
                                  0, "SELECT 1 FROM taken_in WHERE bundle = ?", bundle_.identity()));
         const bool takenBefore = before == 1;
         SPILE_TRY(bundle_.verify(ledger_.cellar().id, takenBefore ? SignatureCheck::None : check,
-                                 job_, [&](const VerifiedEntry& entry) {
+                                 verifying_.job(), [&](const VerifiedEntry& entry) {
                                      for (const PhotoRef& photo : entry.core.photos) {
                                          wanted_.emplace(photo.hash, photo.bytes);
                                      }
                                  }));
         SPILE_ASSIGN(damaged, isDamaged(ledger_.database()));
-        SPILE_ASSIGN(mended, mend(ledger_, bundle_, job_));
+        SPILE_ASSIGN(mended, mend(ledger_, bundle_, mending_.job()));
         taken_.mended = mended;
+        SPILE_TRY(expectAll());
         SPILE_TRY(wantMissingPhotos());
         SPILE_TRY(storePhotos());
         if (takenBefore && !damaged) {
@@ -52,11 +62,20 @@ public:
             SPILE_TRY(storeEntries());
         }
         SPILE_TRY(markPhotos());
-        SPILE_TRY(slices_.commit());
+        SPILE_TRY(slices_.finish());
         return taken_;
     }
 
 private:
+    // Each photo; each entry as it is stored and as it counts; and what may count by them.
+    Result<void> expectAll()
+    {
+        const BundleHeader& header = bundle_.header();
+        SPILE_ASSIGN(waiting, ledger_.database().integer(0, "SELECT count(*) FROM waiting"));
+        slices_.expect(header.photos + 2 * header.entries + static_cast<std::uint64_t>(waiting));
+        return {};
+    }
+
     Result<void> wantMissingPhotos()
     {
         return ledger_.database().each(
@@ -70,6 +89,7 @@ private:
     Result<void> storePhotos()
     {
         for (const PhotoRef& photo : bundle_.photos()) {
+            slices_.did(1);
             const auto want = wanted_.find(photo.hash);
             if (want == wanted_.end() || want->second != photo.bytes) {
                 continue;
@@ -112,6 +132,7 @@ private:
         taken_.added += arrival == Arrival::Counted ? 1 : 0;
         taken_.known += arrival == Arrival::Known ? 1 : 0;
         taken_.waiting += arrival == Arrival::Waiting ? 1 : 0;
+        slices_.did(arrival == Arrival::Waiting ? 1 : 2);
         return endsGroup(entry.core) ? slices_.steps(1) : Result<void>();
     }
 
@@ -181,12 +202,19 @@ private:
 
     Ledger& ledger_;
     BundleReader& bundle_;
-    const Job& job_;
+    std::uint64_t length_;
+    PartOfJob verifying_, mending_, storing_;
     Slices slices_;
     TakenIn taken_;
     std::map<Sha256, std::uint64_t> wanted_;
     std::vector<Sha256> arrived_;
 };
+
+Result<std::uint64_t> sizeOf(FileSystem& files, const Path& file)
+{
+    SPILE_ASSIGN(opened, files.open(file));
+    return opened->size();
+}
 
 }  // namespace
 
@@ -194,7 +222,7 @@ private:
 template <class Done>
 static Result<Done> withOpened(FileSystem& files, const Path& file, const Path& opened,
                                const std::string& passphrase, const Job& job,
-                               const std::function<Result<Done>(const Path&)>& work)
+                               const std::function<Result<Done>(const Path&, const Job&)>& work)
 {
     if (passphrase.empty()) {
         return fail(ErrorCode::Conflict, "passphrase", "the file is sealed",
@@ -203,8 +231,11 @@ static Result<Done> withOpened(FileSystem& files, const Path& file, const Path& 
     if (files.exists(opened)) {  // left by a process that was killed
         SPILE_TRY(files.remove(opened));
     }
-    SPILE_TRY(unseal(files, file, opened, passphrase, job));
-    auto done = work(opened);
+    SPILE_ASSIGN(size, sizeOf(files, file));
+    const PartOfJob opening(job, 0, size / 4, size);
+    SPILE_TRY(unseal(files, file, opened, passphrase, opening.job()));
+    const PartOfJob rest(job, size / 4, size - size / 4, size);
+    auto done = work(opened, rest.job());
     auto removed = files.remove(opened);
     return done && !removed ? Result<Done>(passOn(removed)) : std::move(done);
 }
@@ -214,9 +245,11 @@ Result<TakenIn> takeIn(Ledger& ledger, const Path& file, SignatureCheck check, c
 {
     SPILE_ASSIGN(sealed, isSealed(ledger.outside().files, file));
     if (sealed) {
-        return withOpened<TakenIn>(
-            ledger.outside().files, file, ledger.folder().outbox() / ".opened", passphrase, job,
-            [&](const Path& opened) { return takeIn(ledger, opened, check, job); });
+        return withOpened<TakenIn>(ledger.outside().files, file,
+                                   ledger.folder().outbox() / ".opened", passphrase, job,
+                                   [&](const Path& opened, const Job& rest) {
+                                       return takeIn(ledger, opened, check, rest);
+                                   });
     }
     SPILE_ASSIGN(bundle, BundleReader::open(ledger.outside().files, file));
     SPILE_ASSIGN(taken, TakingIn(ledger, bundle, job).run(check));
@@ -239,20 +272,23 @@ Result<std::unique_ptr<Ledger>> join(const Path& folder, const Outside& outside,
     if (sealed) {
         return withOpened<std::unique_ptr<Ledger>>(
             outside.files, file, folder.parent_path() / (".opened-" + folder.filename().string()),
-            passphrase, job, [&](const Path& opened) {
-                return join(folder, outside, projection, opened, job, vfs);
+            passphrase, job, [&](const Path& opened, const Job& rest) {
+                return join(folder, outside, projection, opened, rest, vfs);
             });
     }
     SPILE_ASSIGN(bundle, BundleReader::open(outside.files, file));
     const BundleHeader& header = bundle.header();
-    SPILE_TRY(
-        bundle.verify(header.cellar, SignatureCheck::EveryEntry, job, [](const VerifiedEntry&) {}));
+    const std::uint64_t length = lengthOf(header);
+    const PartOfJob verifying(job, 0, length / 3, length);
+    SPILE_TRY(bundle.verify(header.cellar, SignatureCheck::EveryEntry, verifying.job(),
+                            [](const VerifiedEntry&) {}));
     const DeviceId owner = *DeviceId::fromBytes(header.cellar.bytes());
     for (const ChainRange& range : header.ranges) {
         if (range.device == owner && range.first == 1) {
             SPILE_ASSIGN(ledger,
                          Ledger::createReplica(folder, outside, projection, header.cellar, vfs));
-            SPILE_TRY(takeIn(*ledger, file, SignatureCheck::RangeEnds, job));
+            const PartOfJob taking(job, length / 3, length - length / 3, length);
+            SPILE_TRY(takeIn(*ledger, file, SignatureCheck::RangeEnds, taking.job()));
             return std::move(ledger);
         }
     }
@@ -289,7 +325,7 @@ Result<Admitted> admit(Ledger& ledger, const DeviceId& device, const std::string
         SPILE_TRY(change.commit());
     }
     const Job job;
-    Slices slices(ledger, job, 0);
+    Slices slices(ledger, job);
     SPILE_ASSIGN(linked, linkWaiting(slices));
     SPILE_TRY(slices.commit());
     admitted.linked = linked;

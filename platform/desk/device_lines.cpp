@@ -78,7 +78,10 @@ void addMaking(CLI::App& app, CommandLine& line)
                                    "Or a picture of the symbol that it shows")
                       ->check(CLI::ExistingFile);
     code->excludes(shows);
-    admission->add_option("--name", line.admission.name, "What the device is called");
+    admission
+        ->add_option("--name", line.admission.name,
+                     "What the device is called; it is not renamed afterwards")
+        ->required();
     admission->add_flag("--desk", line.admission.desk, "It is a desk and may admit others");
     addOwnerKey(*admission, line.admission.ownerKey, ", where no desk is left to admit it");
     admission->callback([&] {

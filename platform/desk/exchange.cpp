@@ -90,7 +90,7 @@ std::string takenText(const std::string& file, const ledger::TakenIn& taken, Ins
         text += taken.renewed->admitted
                     ? ".\n"
                     : ", which is to be admitted at a desk:\n  spile-desk admit " +
-                          cellar::joinCode(taken.renewed->now) + "\n";
+                          cellar::joinCode(taken.renewed->now) + " --name NAME\n";
     }
     return text;
 }
@@ -152,7 +152,7 @@ int join(Session& session, const std::string& dayFile, const std::string& passph
                             : "Joined the cellar \"" + identity.name +
                                   "\". It may record at once; its records count at the desk "
                                   "when it is admitted there:\n  spile-desk admit " +
-                                  code + "\n");
+                                  code + " --name NAME\n");
     return Done;
 }
 
@@ -168,7 +168,7 @@ int admit(Session& session, const AdmitOptions& options)
     if (!code) {
         return session.refuse(code.error());
     }
-    const std::string name = options.name.empty() ? "Device " + code->substr(0, 4) : options.name;
+    const std::string& name = options.name;
     const auto role = options.desk ? ledger::DeviceRole::Desk : ledger::DeviceRole::Phone;
     auto owner = ownerKey(session.files(), options.ownerKey);
     if (!owner) {

@@ -63,7 +63,7 @@ labels::TextPage pageFor(const ledger::CellarIdentity& cellar, const KeySeed& ke
             "again that was cut off; to go on with the only desk when it gets a new key.",
             "Type both lines after --owner-key, in quotes, in small letters or large, with or "
             "without the hyphens; the last two characters of a line find a mistyped one:",
-            "spile-desk admit CODE --desk --owner-key \"...\"",
+            "spile-desk admit CODE --desk --name NAME --owner-key \"...\"",
             "spile-desk reinstate DEVICE --owner-key \"...\"",
             "Or photograph the symbol for that alone, give the picture after --owner-key-picture, "
             "and delete it. 0 is a zero, 1 a one: the letters I, L, O and U do not occur."}};

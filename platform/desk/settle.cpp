@@ -82,8 +82,11 @@ std::string settleLine(const UnsettledRow& row, Instant now)
                    counted(row.count, "record") +
                    (row.count == 1 ? " counts nowhere." : " count nowhere.");
         case Unsettled::Waiting:
-            return "Device " + row.about + ": not admitted. " + counted(row.count, "record") +
-                   (row.count == 1 ? " waits." : " wait.");
+            return "Device " + row.about +
+                   (row.formerName.empty() ? ": not admitted. "
+                                           : ", which says that it is \"" + row.formerName +
+                                                 "\" with a new key: not admitted. ") +
+                   counted(row.count, "record") + (row.count == 1 ? " waits." : " wait.");
         case Unsettled::Newer:
             break;
     }

@@ -54,8 +54,8 @@ std::vector<StandardPlaces::Place> StandardPlaces::targets()
         const QStorageInfo volume(folder);
         const QString name =
             isRemovable(volume) && volume.rootPath() == folder
-                ? StandardPlacesText::tr("the memory stick %1").arg(volume.displayName())
-            : folder == QDir::homePath() ? StandardPlacesText::tr("the home folder")
+                ? StandardPlacesText::tr("Memory stick %1").arg(volume.displayName())
+            : folder == QDir::homePath() ? StandardPlacesText::tr("Home folder")
                                          : QDir(folder).dirName();
         places.push_back({name, folder.toStdString()});
     }

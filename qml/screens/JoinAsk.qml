@@ -12,11 +12,6 @@ Column {
 
     spacing: Theme.gap
 
-    Banner {
-        width: parent.width
-        kind: Banner.Note
-        text: qsTr("A desk has to let this device in by its code: show it the symbol. Until then its records wait at the other devices; none is lost.")
-    }
     JoinSymbol {
         objectName: "ownSymbol"
         anchors.horizontalCenter: parent.horizontalCenter
@@ -25,4 +20,9 @@ Column {
         side: ask.viewModel.symbolSide
     }
     JoinCode { objectName: "ownCode"; width: parent.width; value: ask.viewModel.ownCode }
+    Banner { // behind them, so that they stand whole on a small screen
+        width: parent.width
+        kind: Banner.Note
+        text: qsTr("A desk has to let this device in by its code: show it the symbol. Until then its records wait at the other devices; none is lost.")
+    }
 }

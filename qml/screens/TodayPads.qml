@@ -147,6 +147,6 @@ Column {
     EmptyNote {
         width: parent.width
         visible: pads.app.today.empty
-        text: qsTr("Nothing has been recorded on this device yet.")
+        text: qsTr("No work in the cellar has been recorded on this device yet.")
     }
 }

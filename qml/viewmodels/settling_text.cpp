@@ -32,7 +32,9 @@ QString SettlingText::about(const cellar::UnsettledRow& row)
         return tr("Update Spile");
     }
     if (row.what == Unsettled::Waiting && row.deviceName.empty()) {
-        return tr("A device without a name");
+        return row.formerName.empty() ? tr("A device without a name")
+                                      : tr("%1 with a new key, as it says", "a device's name")
+                                            .arg(QString::fromStdString(row.formerName));
     }
     return row.about.empty() ? doneWord(row.kind) : QString::fromStdString(row.about);
 }

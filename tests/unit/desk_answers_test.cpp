@@ -70,7 +70,7 @@ TEST_F(DeskAnswers, DevicesAreShownWithWhatTheyMayDo)
 
 TEST_F(DeskAnswers, AnAdmissionSaysAsWhatAndWhatComesNext)
 {
-    const Ended refused = desk("phone", {"admit", code});
+    const Ended refused = desk("phone", {"admit", code, "--name", "Kim"});
     expectRefused(refused, 2, "admit it at a desk, or give the owner's key after --owner-key");
     const Ended admitted = desk("house", {"admit", code, "--name", "Kim"});
     EXPECT_EQ(admitted.out,
@@ -86,7 +86,7 @@ TEST_F(DeskAnswers, ACutOffDevicesDayFileIsSaidToCountNowhere)
     ASSERT_EQ(desk("house", {"cut-off", "Kim"}).exit, 0);
     const std::string stranger =
         desk("third", {"join", in("start.spile"), "--json"}).json().at("join_code");
-    ASSERT_EQ(desk("phone", {"admit", stranger}).exit, 0);
+    ASSERT_EQ(desk("phone", {"admit", stranger, "--name", "Lea"}).exit, 0);
     ASSERT_EQ(desk("phone", {"hand-out", in("b.spile")}).exit, 0);
     EXPECT_THAT(desk("house", {"take-in", in("b.spile")}).out,
                 HasSubstr("cut off or not let in: 1 record of it counts nowhere"));

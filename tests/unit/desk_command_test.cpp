@@ -118,7 +118,7 @@ TEST_F(DeskCommand, EndsWithTwoIfUsedWrongly)
     ASSERT_EQ(desk({"new"}).exit, 0);
     EXPECT_EQ(desk({"show", "bottles"}).exit, 2);
     EXPECT_EQ(desk({"due", "--on", "tomorrow"}).exit, 2);
-    EXPECT_EQ(desk({"admit", "7K2Q-7K2Q"}).exit, 2);
+    EXPECT_EQ(desk({"admit", "7K2Q-7K2Q", "--name", "Kim"}).exit, 2);
     EXPECT_EQ(desk({"new"}).exit, 2) << "over an existing cellar";
 }
 
@@ -205,9 +205,9 @@ TEST_F(DeskCommand, JoinsAndIsAdmittedAcrossTwoDesks)
     const std::string code = joined.json().at("join_code");
     std::string slip = code;
     slip[0] = slip[0] == '0' ? '1' : '0';
-    EXPECT_EQ(desk({"admit", slip}).exit, 2);
+    EXPECT_EQ(desk({"admit", slip, "--name", "Kim"}).exit, 2);
     EXPECT_EQ(desk({"admit", code, "--name", "Second", "--desk"}).exit, 0);
-    EXPECT_EQ(desk({"admit", code}).exit, 2) << "twice";
+    EXPECT_EQ(desk({"admit", code, "--name", "Kim"}).exit, 2) << "twice";
     EXPECT_EQ(desk({"check", "--json"}).json().at("devices"), 2);
     ASSERT_EQ(desk({"hand-out", file("back.spile")}).exit, 0);
     ASSERT_EQ(deskIn("second.cellar", {"take-in", file("back.spile")}).exit, 0);

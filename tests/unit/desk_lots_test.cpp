@@ -68,7 +68,7 @@ struct DeskLots : testing::Test {
         must(cellar::recordCost(*own, {.subject = beer, .cost = 800, .what = "malt"}));
         must(cellar::recordCost(*own, {.subject = tank, .cost = 60, .what = "bottles"}));
         ASSERT_TRUE(cellar::handOut(*own, file("phone.spile"), {}));
-        ASSERT_EQ(desk("admit", cellar::joinCode(own->ledger().device())).exit, 0);
+        ASSERT_EQ(desk("admit", cellar::joinCode(own->ledger().device()), "--name", "Kim").exit, 0);
         ASSERT_EQ(desk("take-in", file("phone.spile")).exit, 0);
     }
     // 200 L in, 2 L never seen again, 150 L moved and the rest poured away as the heel.

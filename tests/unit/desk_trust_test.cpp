@@ -97,7 +97,8 @@ TEST_F(DeskTrust, ALostDeskIsCutOffAndLetInAgainByTheOwner)
     ASSERT_EQ(cut.exit, 0) << cut.err;
     const std::string stranger =
         json::parse(desk("third", {"join", in("start.spile")}).out).at("join_code");
-    ASSERT_EQ(desk("second", {"admit", stranger}).exit, 0);  // it has not heard of the cut
+    ASSERT_EQ(desk("second", {"admit", stranger, "--name", "Lea"}).exit,
+              0);  // it has not heard of the cut
     carry("second", "house");
     const json open = settle("house");
     ASSERT_EQ(open.size(), 1U) << open;
@@ -117,13 +118,39 @@ TEST_F(DeskTrust, ALostDeskIsCutOffAndLetInAgainByTheOwner)
     EXPECT_EQ(desk("house", {"reinstate", "Second", "--owner-key", in("house/owner.key")}).exit, 2);
 }
 
+TEST_F(DeskTrust, ADeviceThatIsCutOffIsNotCutOffAgain)
+{
+    admitSecond();
+    const std::string stranger =
+        json::parse(desk("third", {"join", in("start.spile")}).out).at("join_code");
+    ASSERT_EQ(desk("second", {"admit", stranger, "--name", "Lea"}).exit, 0);
+    carry("second", "house");
+    ASSERT_EQ(desk("house", {"cut-off", "Second"}).exit, 0);
+    const json before = json::parse(desk("house", {"hand-out", in("before.spile")}).out);
+    const Ended again = desk("house", {"cut-off", "Second"});
+    EXPECT_EQ(again.exit, 2);
+    EXPECT_THAT(again.err, HasSubstr("Second (it is cut off already, since "));
+    const json after = json::parse(desk("house", {"hand-out", in("after.spile")}).out);
+    EXPECT_EQ(after.at("entries"), before.at("entries")) << "nothing was recorded";
+    EXPECT_EQ(desk("house", {"cut-off", "Second", "--after", "0"}).exit, 0) << "all of it";
+}
+
+TEST_F(DeskTrust, NoDeviceIsAdmittedWithoutAName)
+{
+    const Ended refused = desk("house", {"admit", code});
+    EXPECT_EQ(refused.exit, 2);
+    EXPECT_THAT(refused.err, HasSubstr("--name is required"));
+    EXPECT_EQ(desk("house", {"admit", code, "--name", ""}).exit, 2);
+    EXPECT_EQ(json::parse(desk("house", {"show", "devices"}).out).size(), 1U);
+}
+
 TEST_F(DeskTrust, WhatIsSetAsideIsAdopted)
 {
     admitSecond();
     ASSERT_EQ(desk("house", {"cut-off", "Second", "--after", "0"}).exit, 0);
     const std::string stranger =
         json::parse(desk("third", {"join", in("start.spile")}).out).at("join_code");
-    ASSERT_EQ(desk("second", {"admit", stranger}).exit, 0);
+    ASSERT_EQ(desk("second", {"admit", stranger, "--name", "Lea"}).exit, 0);
     carry("second", "house");
     const Ended listed = desk("house", {"adopt", "Second"});
     ASSERT_EQ(listed.exit, 0) << listed.err;
@@ -148,7 +175,7 @@ TEST_F(DeskTrust, AfterItsFolderWasPutBackADeskGetsANewKey)
     std::filesystem::copy(in("second"), in("kept"), std::filesystem::copy_options::recursive);
     const std::string stranger =
         json::parse(desk("third", {"join", in("start.spile")}).out).at("join_code");
-    ASSERT_EQ(desk("second", {"admit", stranger}).exit, 0);
+    ASSERT_EQ(desk("second", {"admit", stranger, "--name", "Lea"}).exit, 0);
     carry("second", "house");
     std::filesystem::remove_all(in("second"));
     std::filesystem::rename(in("kept"), in("second"));
@@ -163,6 +190,8 @@ TEST_F(DeskTrust, AfterItsFolderWasPutBackADeskGetsANewKey)
     const json open = settle("house");
     ASSERT_EQ(open.size(), 1U) << open;
     EXPECT_EQ(open[0].at("what"), "waiting");
+    EXPECT_THAT(std::string(open[0].at("says")),
+                HasSubstr("which says that it is \"Second\" with a new key"));
     const std::string key = open[0].at("key");
     EXPECT_EQ(desk("house", {"settle", key, "1"}).exit, 2) << "without a name";
     ASSERT_EQ(desk("house", {"settle", key, "1", "--name", "Second again"}).exit, 0);
@@ -176,7 +205,7 @@ TEST_F(DeskTrust, AllThatIsSetAsideIsAdoptedAtOnce)
     for (const char* name : {"third", "fourth"}) {
         const std::string stranger =
             json::parse(desk(name, {"join", in("start.spile")}).out).at("join_code");
-        ASSERT_EQ(desk("second", {"admit", stranger}).exit, 0);
+        ASSERT_EQ(desk("second", {"admit", stranger, "--name", "Lea"}).exit, 0);
     }
     carry("second", "house");
     const Ended adopted = desk("house", {"adopt", "Second", "--all"});
@@ -196,7 +225,7 @@ TEST_F(DeskTrust, TheOwnersKeyOnItsSheetAdmitsADeskWhereNoneIsLeft)
     ASSERT_EQ(admitted.exit, 0) << admitted.err;
     const std::string other =
         json::parse(desk("third", {"join", in("start.spile")}).out).at("join_code");
-    EXPECT_EQ(desk("second", {"admit", other}).exit, 0) << "it may admit now";
+    EXPECT_EQ(desk("second", {"admit", other, "--name", "Kim"}).exit, 0) << "it may admit now";
     EXPECT_EQ(desk("second", {"owner-sheet", "--pdf", in("other.pdf")}).exit, 1)
         << "it has no such key";
 }
@@ -256,14 +285,16 @@ TEST_F(DeskTrust, ADeviceIsAdmittedByAPictureOfItsSymbol)
     EXPECT_EQ(refused.exit, 2);
     EXPECT_THAT(refused.out + refused.err, HasSubstr("it has joined another cellar"));
     EXPECT_EQ(desk("house", {"admit", "--name", "Kim"}).exit, 2) << "neither code nor picture";
-    EXPECT_EQ(desk("house", {"admit", code, "--picture", picture}).exit, 2) << "both";
+    EXPECT_EQ(desk("house", {"admit", code, "--picture", picture, "--name", "Kim"}).exit, 2)
+        << "both";
     const Ended admitted = desk("house", {"admit", "--picture", picture, "--name", "Kim"});
     ASSERT_EQ(admitted.exit, 0) << admitted.out << admitted.err;
     EXPECT_EQ(json::parse(admitted.out).at("join_code"), code);
-    EXPECT_EQ(desk("house", {"admit", "--picture", picture}).exit, 2) << "it is admitted already";
+    EXPECT_EQ(desk("house", {"admit", "--picture", picture, "--name", "Kim"}).exit, 2)
+        << "it is admitted already";
     const std::string label = in("label.png");
     writePng(label, support::drawSymbol(scan::labelText({"7K2Q", "7K2QFM"})));
-    const Ended none = desk("house", {"admit", "--picture", label});
+    const Ended none = desk("house", {"admit", "--picture", label, "--name", "Kim"});
     EXPECT_EQ(none.exit, 1);
     EXPECT_THAT(none.out + none.err, HasSubstr("join symbol"));
     EXPECT_THAT(desk("house", {"read", picture}).out, HasSubstr("S2" + mark));

@@ -1,9 +1,11 @@
 #include "core/cellar/acts/trusting.hpp"
 
+#include "core/cellar/true_time.hpp"
 #include "core/ledger/entry_number.hpp"
 #include "core/ledger/trust.hpp"
 
 #include <algorithm>
+#include <set>
 
 namespace spile::cellar {
 
@@ -55,6 +57,79 @@ Result<std::vector<ledger::ChainPoint>> pointsLeft(Cellar& cellar, const NewCut&
     return points;
 }
 
+// When the first of the cuts that act was made: of those that the owner has not lifted.
+Result<Instant> cutSince(ledger::Database& database, const DeviceId& owner, const DeviceId& device)
+{
+    std::vector<ledger::Entry> cuts;
+    std::vector<EntryId> ids;
+    std::set<EntryId> lifted;
+    SPILE_TRY(database.each(
+        [&](const Row& row) -> Result<void> {
+            SPILE_ASSIGN(core, ledger::decodeCore(row.blob(1)));
+            if (core.kind == ledger::cutOffKind) {
+                ids.push_back(row.id<EntryId>(0));
+                cuts.push_back(std::move(core));
+            } else if (core.device == owner) {
+                lifted.insert(core.overwrites.begin(), core.overwrites.end());
+            }
+            return {};
+        },
+        "SELECT id, core FROM entry INDEXED BY entry_trust WHERE kind IN ('adopt', 'cut_off', "
+        "'device', 'reinstate') AND kind IN ('cut_off', 'reinstate') AND subject = ?",
+        subjectOf(device)));
+    std::optional<Instant> since;
+    for (std::size_t i = 0; i < cuts.size(); ++i) {
+        if (!lifted.contains(ids[i])) {
+            SPILE_ASSIGN(times, countedTimes(database, cuts[i]));
+            since = since ? std::min(*since, times.at) : times.at;
+        }
+    }
+    return since.value_or(Instant());
+}
+
+std::uint64_t lastOf(const std::vector<ledger::ChainPoint>& points)
+{
+    std::uint64_t last = 0;
+    for (const ledger::ChainPoint& point : points) {
+        last = std::max(last, point.seq);
+    }
+    return last;
+}
+
+// Whether a cut that leaves `points` sets more aside than those before it: of what is here, or, by
+// the number of its last record, of what may still come.
+Result<bool> cutsMore(ledger::Database& database, ledger::Standing standing, const DeviceId& device,
+                      const std::vector<ledger::ChainPoint>& points)
+{
+    auto& cuts = standing.cuts[device];
+    const bool earlier = std::all_of(cuts.begin(), cuts.end(), [&](const auto& before) {
+        return lastOf(points) < lastOf(before);
+    });
+    if (earlier) {  // so it is too if there was none
+        return true;
+    }
+    SPILE_ASSIGN(before, ledger::rowsSetAside(database, device, standing));
+    cuts.push_back(points);
+    SPILE_ASSIGN(after, ledger::rowsSetAside(database, device, standing));
+    return after.size() > before.size();
+}
+
+Result<void> needCutsMore(Cellar& cellar, const DeviceId& device,
+                          const std::vector<ledger::ChainPoint>& points)
+{
+    ledger::Database& database = cellar.database();
+    SPILE_ASSIGN(standing, ledger::standingOf(database));
+    SPILE_ASSIGN(more, cutsMore(database, std::move(standing), device, points));
+    if (more) {
+        return {};
+    }
+    const DeviceId owner = *DeviceId::fromBytes(cellar.identity().id.bytes());
+    SPILE_ASSIGN(since, cutSince(database, owner, device));
+    return fail(ErrorCode::Conflict, "device", device.hex().substr(0, 8),
+                "it is cut off already, since " + toIsoTime(since) +
+                    "; only a cut at an earlier record would set more aside");
+}
+
 }  // namespace
 
 Result<EntryId> cutOff(Cellar& cellar, const NewCut& cut)
@@ -72,6 +147,7 @@ Result<EntryId> cutOff(Cellar& cellar, const NewCut& cut)
                     "another device than this one or the owner's key");
     }
     SPILE_ASSIGN(points, pointsLeft(cellar, cut));
+    SPILE_TRY(needCutsMore(cellar, cut.device, points));
     FieldSet fields;
     if (!points.empty()) {
         ledger::List rows;

@@ -17,7 +17,8 @@ struct NewCut {
 /// Cut a device off: what it records after the cut is set aside on every device.
 ///
 /// Errors    Conflict if this device may not admit others, if the device is this one or the owner's
-///           key, or has no record of that number; NotFound if nobody has heard of it.
+///           key, has no record of that number, or is cut off already and this cut would set no
+///           more aside; NotFound if nobody has heard of it.
 [[nodiscard]] Result<EntryId> cutOff(Cellar& cellar, const NewCut& cut);
 
 /// Let records that are set aside count.

@@ -68,7 +68,10 @@ AppStage {
             settle()
             const code = stage.app.joining.ownCode
             compare(stage.test.symbolsOn(stage), [stage.test.symbolText(code, "TEST")])
-            compare(need("ownCode").value, code)
+            const codeText = need("ownCode")
+            compare(codeText.value, code)
+            const list = need("parts")
+            verify(codeText.mapToItem(list, 0, codeText.height).y <= list.height, "it stands whole under the symbol")
             verify(shown("letIn") === null) // a phone lets nobody in
         }
         function test_a_device_that_is_let_in_shows_none() {
