@@ -1,6 +1,6 @@
 import QtQuick
 import QtTest
-import Spile.Screens
+import Spile.TestApp
 
 // A long list at its beginning stays there, whatever comes above its first row, and makes no rows without end: below a
 // header that leaves no row in sight, too.
@@ -9,34 +9,16 @@ Item {
     width: 390
     height: 600
 
-    property int made: 0
-    property int heads: 0
-
-    ListModel { id: rows }
-
     Component {
         id: lists
-        LongList {
+        TallRows {
             id: list
             property real head: 0
             width: stage.width
             height: 520
-            model: rows
             header: Item {
                 width: list.width
                 height: list.head
-            }
-            delegate: Item {
-                required property int tall
-                width: list.width
-                height: tall
-                Component.onCompleted: {
-                    // Else the test would never end.
-                    if (++stage.made > 2000) {
-                        list.beginning = 1e9
-                        rows.clear()
-                    }
-                }
             }
         }
     }
@@ -46,14 +28,13 @@ Item {
         when: windowShown
 
         function start(head) {
-            rows.clear()
-            for (let i = 0; i < 50; ++i) {
-                rows.append({ tall: 118 })
-            }
             const list = createTemporaryObject(lists, stage, { head: head })
             verify(list)
+            for (let i = 0; i < 50; ++i) {
+                list.rows.append({ tall: 118 })
+            }
             wait(50)
-            stage.made = 0
+            list.made = 0
             return list
         }
         function heads() {
@@ -65,7 +46,7 @@ Item {
         }
         function atBeginning(list, what) {
             wait(60)
-            verify(stage.made < 200, what + ": " + stage.made + " rows were made")
+            verify(list.made < 200, what + ": " + list.made + " rows were made")
             fuzzyCompare(list.contentY, list.originY, 1, what)
             fuzzyCompare(list.headerItem.y, list.originY, 1, what)
         }
@@ -74,18 +55,18 @@ Item {
             const list = start(data.head)
             atBeginning(list, "as it was opened")
             for (let i = 0; i < 6; ++i) {
-                rows.insert(0, { tall: 60 + 40 * i })
+                list.rows.insert(0, { tall: 60 + 40 * i })
                 atBeginning(list, "row " + i)
-                stage.made = 0
+                list.made = 0
             }
         }
         function test_rows_go_from_the_top_data() { return heads() }
         function test_rows_go_from_the_top(data) {
             const list = start(data.head)
             for (let i = 0; i < 6; ++i) {
-                rows.remove(0)
+                list.rows.remove(0)
                 atBeginning(list, "row " + i)
-                stage.made = 0
+                list.made = 0
             }
         }
         function test_the_header_grows_and_shrinks_data() { return heads() }
@@ -94,9 +75,9 @@ Item {
             for (const more of [64, 130, -64, 700, -600]) {
                 list.head = Math.max(0, data.head + more)
                 atBeginning(list, "header " + list.head)
-                rows.insert(0, { tall: 90 })
+                list.rows.insert(0, { tall: 90 })
                 atBeginning(list, "header " + list.head + " and a row")
-                stage.made = 0
+                list.made = 0
             }
         }
         function test_the_list_grows_and_shrinks_data() { return heads() }
@@ -104,9 +85,9 @@ Item {
             const list = start(data.head)
             for (const tall of [586, 522, 479, 120, 600]) {
                 list.height = tall
-                rows.insert(0, { tall: 118 })
+                list.rows.insert(0, { tall: 118 })
                 atBeginning(list, "list " + tall)
-                stage.made = 0
+                list.made = 0
             }
         }
         function test_all_at_once_data() { return heads() }
@@ -114,15 +95,15 @@ Item {
             const list = start(data.head)
             for (const change of [[64, 586], [-130, 522], [64, 479], [-64, 300], [400, 586], [-400, 522]]) {
                 list.head = Math.max(0, list.head + change[0])
-                rows.insert(0, { tall: 118 })
+                list.rows.insert(0, { tall: 118 })
                 list.height = change[1]
                 atBeginning(list, "header " + list.head + ", list " + list.height)
-                rows.insert(0, { tall: 118 })
+                list.rows.insert(0, { tall: 118 })
                 list.height = change[1] - 64
                 list.head = list.head + 16
-                rows.remove(49)
+                list.rows.remove(49)
                 atBeginning(list, "header " + list.head + ", list " + list.height)
-                stage.made = 0
+                list.made = 0
             }
         }
         function test_a_row_leaves_sight_as_another_comes() {
@@ -130,13 +111,13 @@ Item {
                 const list = start(575)
                 list.height = 586
                 atBeginning(list, "the first row in sight")
-                stage.made = 0
-                rows.insert(0, { tall: tall })
+                list.made = 0
+                list.rows.insert(0, { tall: tall })
                 list.height = 522
                 atBeginning(list, "a row of " + tall)
-                stage.made = 0
+                list.made = 0
                 list.height = 479
-                rows.insert(0, { tall: tall })
+                list.rows.insert(0, { tall: tall })
                 atBeginning(list, "another")
             }
         }
@@ -147,7 +128,7 @@ Item {
             const row = list.itemAt(10, list.contentY + 10)
             verify(row)
             const seen = row.mapToItem(stage, 0, 0).y
-            rows.insert(0, { tall: 118 })
+            list.rows.insert(0, { tall: 118 })
             wait(60)
             fuzzyCompare(row.mapToItem(stage, 0, 0).y, seen, 1)
         }
