@@ -76,7 +76,10 @@ inline Result<std::int64_t> drawAndTaste(Prepared& prepared, Cellar& cellar)
 inline Result<std::int64_t> cutOffAndReinstate(Prepared& prepared, Cellar& cellar)
 {
     const ledger::SigningKey owner(**prepared.device.keys.load(KeyName::Owner));
-    SPILE_TRY(cutOff(cellar, {.device = prepared.phone, .lastSeq = 0}));
+    auto cut = cutOff(cellar, {.device = prepared.phone, .lastSeq = 0});
+    if (!cut && cut.error().code != ErrorCode::Conflict) {  // cut off, where the first run stopped
+        return passOn(cut);
+    }
     SPILE_TRY(reinstate(cellar, owner, prepared.phone));
     return 2;
 }
