@@ -5,6 +5,7 @@
 #include <QEventLoop>
 #include <QTimer>
 #include <algorithm>
+#include <memory>
 
 namespace spile::app {
 
@@ -36,12 +37,13 @@ void Tour::settle()
 {
     waitFor([this] { return !app_.workers().isBusy(); });
     for (int frame = 0; frame < 2; ++frame) {
-        bool drawn = false;
+        // Shared, since a call that is queued already comes even after the disconnection.
+        const auto drawn = std::make_shared<bool>(false);
         const auto connection = QObject::connect(
-            &window_, &QQuickWindow::frameSwapped, &window_, [&] { drawn = true; },
+            &window_, &QQuickWindow::frameSwapped, &window_, [drawn] { *drawn = true; },
             Qt::QueuedConnection);
         window_.update();
-        waitFor([&] { return drawn && !app_.workers().isBusy(); });
+        waitFor([&] { return *drawn && !app_.workers().isBusy(); });
         QObject::disconnect(connection);
     }
 }
