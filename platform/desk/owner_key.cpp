@@ -59,14 +59,14 @@ labels::TextPage pageFor(const ledger::CellarIdentity& cellar, const KeySeed& ke
         .symbol = cellar::ownerSymbolText(key),
         .codes = {lines[0], lines[1]},
         .below = {
-            "Where it is needed: to admit a first desk where none is left; to let a device in "
-            "again that was cut off; to go on with the only desk when it gets a new key.",
-            "Type both lines after --owner-key, in quotes, in small letters or large, with or "
-            "without the hyphens; the last two characters of a line find a mistyped one:",
+            ("Where it is needed: to admit a first desk where none is left; to let a device in "
+             "again that was cut off; to go on with the only desk when it gets a new key."),
+            ("Type both lines after --owner-key, in quotes, in small letters or large, with or "
+             "without the hyphens; the last two characters of a line find a mistyped one:"),
             "spile-desk admit CODE --desk --name NAME --owner-key \"...\"",
             "spile-desk reinstate DEVICE --owner-key \"...\"",
-            "Or photograph the symbol for that alone, give the picture after --owner-key-picture, "
-            "and delete it. 0 is a zero, 1 a one: the letters I, L, O and U do not occur."}};
+            ("Or photograph the symbol for that alone, give the picture after --owner-key-picture, "
+             "and delete it. 0 is a zero, 1 a one: the letters I, L, O and U do not occur.")}};
 }
 
 void wipe(labels::TextPage& page)

@@ -3,10 +3,9 @@
 #include "core/cellar/acts/registering.hpp"
 #include "core/cellar/checking.hpp"
 #include "core/ledger/schema.hpp"
+#include "tests/fault/recorded_cellar.hpp"
 #include "tests/support/faulty_file_system.hpp"
 #include "tests/support/old_store.hpp"
-#include "tests/support/recorded_disk.hpp"
-#include "tests/support/small_cellar.hpp"
 
 #include <cstdlib>
 #include <gmock/gmock.h>
@@ -24,18 +23,6 @@ using support::RecordedDisk;
 
 namespace {
 
-std::set<EntryId> entriesOf(Cellar& cellar)
-{
-    std::set<EntryId> ids;
-    EXPECT_TRUE(cellar.database().each(
-        [&](const ledger::Row& row) {
-            ids.insert(row.id<EntryId>(0));
-            return Result<void>();
-        },
-        "SELECT id FROM entry"));
-    return ids;
-}
-
 // A cellar that an earlier version left behind, and copies of it on disks that refuse.
 class OldCellar {
 public:
@@ -43,7 +30,7 @@ public:
     {
         auto made = device_.newCellar();
         static_cast<void>(support::fillSmallCellar(*made));
-        all_ = entriesOf(*made);
+        all_ = entriesIn(*made);
         root_ = *stateRoot(*made);
         EXPECT_TRUE(made->database().run(support::backToVersion3));
         if (version < 3) {
@@ -85,7 +72,7 @@ public:
             Result<std::int64_t>(ledger::schemaVersion)) {
             return "it was not brought up to this version";
         }
-        if (entriesOf(**cellar) != all_ || stateRoot(**cellar) != Result<Sha256>(root_)) {
+        if (entriesIn(**cellar) != all_ || stateRoot(**cellar) != Result<Sha256>(root_)) {
             return "it holds other records or another state";
         }
         for (const std::string& name : support::filesUnder(folder)) {
